@@ -1,0 +1,146 @@
+#include "functions/catalogue/arguments.hpp"
+#include "functions/catalogue/sources.hpp"
+#include "functions/catalogue/tables.hpp"
+#include "functions/kernels/heat.hpp"
+#include "functions/kernels/saturation.hpp"
+
+namespace hearthcell {
+namespace {
+
+using namespace arguments;
+using namespace sources;
+
+constexpr Argument altitude_of_reading = optional(altitude, "the reading is taken as it is");
+constexpr Argument boils_at_end = optional(boiling_point, "the water boiled at its end temperature");
+
+constexpr Function functions[] = {
+    {.name = "AIRPRESSURE",
+     .stored = "airPressure",
+     .summary = "Air pressure at an altitude",
+     .arguments = {altitude, optional(sea_level_pressure, 1013.25)},
+     .result = {"air pressure", Measure::pressure, 250, 1200},
+     .kernel =
+         numeric<[]<class Real>(Real const& height, Real const& qnh) { return kernels::air_pressure(height, qnh); }>,
+     .equations = {"standard column of ISO 2533 on the geometric altitude, shifted to the sea-level pressure as an "
+                   "altimeter is"},
+     .sources = {iso_2533, altimeter},
+     .examples =
+         {{{1500}, {845.597, 0.0005}, "US Standard Atmosphere 1976, the same column, recomputed with fluids 1.0.22"},
+          {{3000}, {701.2115, 0.0005}, "US Standard Atmosphere 1976, the same column, recomputed with fluids 1.0.22"},
+          {{1500.354049, 1020}, {851.390, 0.001}, "Altimeter form at 1500 geopotential m, worked by hand"}}},
+    {.name = "BOILINGPOINT",
+     .stored = "boilingPoint",
+     .summary = "Boiling point of water at an altitude",
+     .arguments = {altitude, optional(sea_level_pressure, 1013.25)},
+     .result = {"local boiling point", Measure::temperature, 60, 106},
+     .kernel =
+         numeric<[]<class Real>(Real const& height, Real const& qnh) { return kernels::boiling_point(height, qnh); }>,
+     .equations = {"saturation temperature (IAPWS-IF97, equation 31) at the air pressure of that altitude"},
+     .sources = {iapws_saturation, iso_2533},
+     .examples = {{{1000}, {96.649, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"},
+                  {{3000}, {89.977, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"},
+                  {{5000}, {83.268, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"}}},
+    {.name = "BOILINGPOINTAT",
+     .stored = "boilingPointAt",
+     .summary = "Boiling point of water under a measured air pressure",
+     .arguments = {station_pressure, altitude_of_reading},
+     .result = {"local boiling point", Measure::temperature, 60, 106},
+     .kernel = numeric<[]<class Real>(Real const& pressure, Real const& height) {
+         return kernels::boiling_point_at_station(pressure, height);
+     }>,
+     .equations = {"saturation temperature, IAPWS-IF97 equation 31"},
+     .sources = {iapws_saturation},
+     .examples = {{{1000}, {99.605919, 1e-6}, "IAPWS R7-97(2012), table 36: 372.755919 K at 0.1 MPa"},
+                  {{845.56, 1500}, {94.983, 0.001}, "IAPWS R7-97, recomputed with iapws 1.5.3"},
+                  {{1013, 2000}, {Error::number}, "A sea-level pressure cannot be read at 2000 m"}}},
+    {.name = "WATERDENSITY",
+     .stored = "waterDensity",
+     .summary = "Density of liquid water",
+     .arguments = {temperature},
+     .result = {"density", Measure::density, 0.9, 1.01},
+     .kernel = numeric<[]<class Real>(Real const& t) { return kernels::liquid_density(t); }>,
+     .equations = {"IAPWS SR6-08, volume at 0.1 MPa"},
+     .sources = {iapws_liquid},
+     .examples = {{{20}, {0.998207, 1e-6}, "IAPWS SR6-08(2011), recomputed with iapws 1.5.3"},
+                  {{95}, {0.961887, 1e-6}, "IAPWS SR6-08(2011), recomputed with iapws 1.5.3"}}},
+    {.name = "WATERMASS",
+     .stored = "waterMass",
+     .summary = "Mass of a volume of water",
+     .arguments = {{.name = "volume",
+                    .measure = Measure::volume,
+                    .low = 0.05,
+                    .high = 500,
+                    .help = "Volume of the water, read at its temperature"},
+                   temperature},
+     .result = {"mass of the water", Measure::water_mass, 40, 510000},
+     .kernel = numeric<[]<class Real>(Real const& volume, Real const& t) {
+         return Real(1000 * (volume * kernels::liquid_density(t)));
+     }>,
+     .equations = {"volume × density (IAPWS SR6-08)"},
+     .sources = {iapws_liquid},
+     .examples = {{{5, 20}, {4991.035, 0.005}, "5 L at 0.998207 kg/L (IAPWS SR6-08)"},
+                  {{5, 25}, {4985.235, 0.005}, "5 L at 0.997047 kg/L (IAPWS SR6-08)"}}},
+    {.name = "WATERHEAT",
+     .stored = "waterHeat",
+     .summary = "Heat that water takes up between two temperatures; negative when it cools",
+     .arguments = {water_mass, start, end, method},
+     .result = {"sensible heat", Measure::energy, -3e5, 3e5},
+     .kernel = numeric<[]<class Real>(Real const& mass, Real const& from, Real const& to, Choice how) {
+         return kernels::water_heat(mass, from, to, method_of(how));
+     }>,
+     .equations = {"m [h(end) - h(start)], enthalpy of IAPWS SR6-08", "4.18 m (end - start)", "4.186 m (end - start)",
+                   "4.186 m (end - start)"},
+     .sources = {iapws_liquid, iso_19867_1, wbt_4_2_3, wbt_3},
+     .examples = {{{5000, 20, 95}, {1570.4775, 0.0005}, "IAPWS SR6-08: 5 kg × (398.1013 - 84.0058) kJ/kg"},
+                  {{5000, 20, 94.983}, {1570.1192, 0.00005}, "IAPWS SR6-08, computed apart"},
+                  {{5000, 20, 94.983, "ISO 19867-1"}, {1567.1447, 0.00005}, "4.18 × 5 × 74.983, by hand"},
+                  {{5000, 20, 94.983, "WBT 4.2.3"}, {1569.3942, 0.00005}, "4.186 × 5 × 74.983, by hand"}}},
+    {.name = "EVAPORATIONHEAT",
+     .stored = "evaporationHeat",
+     .summary = "Heat that left with the steam",
+     .arguments = {evaporated, boiling_point, method},
+     .result = {"heat of evaporation", Measure::energy, 0, 2e6},
+     .kernel = numeric<[]<class Real>(Real const& mass, Real const& boils_at, Choice how) {
+         return kernels::evaporation_heat(mass, boils_at, method_of(how));
+     }>,
+     .equations = {"e r(boiling point), latent heat of IAPWS SR1-86", "e r(boiling point), latent heat of IAPWS SR1-86",
+                   "2260 e", "2260 e"},
+     .sources = {iapws_steam, iso_19867_1, wbt_4_2_3, wbt_3},
+     .examples = {{{250, 94.983}, {567.4362, 0.00005}, "IAPWS SR1-86(1992), computed apart"},
+                  {{1000, 90}, {2282.645, 0.0005}, "IAPWS SR1-86(1992), computed apart; within 0.2 of IAPWS-95"},
+                  {{250, 94.983, "WBT 4.2.3"}, {565, 1e-9}, "2260 × 0.25, by hand"}}},
+    {.name = "POTHEAT",
+     .stored = "potHeat",
+     .summary = "Heat that a pot or lid takes up; no part of the useful heat unless you add it",
+     .arguments = {{.name = "mass",
+                    .measure = Measure::metal_mass,
+                    .low = 10,
+                    .high = 200000,
+                    .help = "Mass of the empty pot or lid"},
+                   {.name = "material",
+                    .measure = Measure::specific_heat,
+                    .low = 0.1,
+                    .high = 2.5,
+                    .help = "A material's name, as \"aluminium\", or its specific heat",
+                    .kind = Kind::number_or_name,
+                    .table = &pot_material_table},
+                   named(start, "start", "Temperature of the pot at the start"),
+                   named(end, "end", "Temperature of the pot at the end")},
+     .result = {"heat in the pot", Measure::energy, -6e4, 6e4},
+     .kernel = numeric<[]<class Real>(Real const& mass, Real const& specific_heat, Real const& from, Real const& to) {
+         return kernels::pot_heat(mass, specific_heat, from, to);
+     }>,
+     .equations = {"m c (end - start)"},
+     .sources = {definition, handbook_heats},
+     .examples = {{{500, "aluminium", 20, 95}, {33.6375, 1e-9}, "0.5 × 0.897 × 75, by hand"},
+                  {{800, 0.5, 20, 95}, {30, 1e-9}, "0.8 × 0.5 × 75, by hand"},
+                  {{500, "unobtainium", 20, 95}, {Error::not_available}, "No such name in the table"}}},
+};
+
+} // namespace
+
+std::span<Function const> site_and_water() {
+    return functions;
+}
+
+} // namespace hearthcell

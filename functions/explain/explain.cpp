@@ -1,0 +1,147 @@
+#include "functions/explain/explain.hpp"
+
+#include "functions/call.hpp"
+#include "functions/explain/reasons.hpp"
+#include "functions/explain/slips.hpp"
+#include "functions/explain/words.hpp"
+
+namespace hearthcell {
+namespace {
+
+Value value_at(std::span<Value const> values, std::size_t place) {
+    return place < values.size() ? values[place] : Value();
+}
+
+/// The number that was refused: the argument itself, or the reading of a column.
+std::optional<double> number_at(Value const& value, unsigned row) {
+    if (double const* number = std::get_if<double>(&value))
+        return *number;
+    Block const* block = std::get_if<Block>(&value);
+    if (block != nullptr && row > 0)
+        return block->numbers[row - 1];
+    return {};
+}
+
+std::string text_at(Value const& value, unsigned row) {
+    if (std::string const* text = std::get_if<std::string>(&value))
+        return *text;
+    if (Block const* block = std::get_if<Block>(&value))
+        for (Block::Text const& text : block->texts)
+            if (text.place + 1 == row)
+                return text.text;
+    return "";
+}
+
+/// The place of the function's method argument and the name of the method in force.
+struct MethodInForce {
+    std::size_t index = 0;
+    std::string_view name; ///< empty: the function knows no methods
+};
+
+MethodInForce method_in_force(Function const& function, std::span<Value const> values) {
+    for (std::size_t i = 0; i < function.arguments.size(); ++i) {
+        Argument const& argument = function.arguments[i];
+        if (argument.kind != Kind::choice)
+            continue;
+        Scalar const scalar = read_scalar(argument, value_at(values, i));
+        if (scalar.reason == Reason::none)
+            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)]};
+    }
+    return {};
+}
+
+/// The result that was refused: only a numeric function has one to show.
+std::string refused_result(Function const& function, std::span<Value const> values) {
+    Numeric const* numeric = std::get_if<Numeric>(&function.kernel);
+    if (numeric == nullptr)
+        return "a number";
+    std::array<Scalar, most_arguments> scalars;
+    for (std::size_t i = 0; i < function.arguments.size(); ++i)
+        scalars[i] = read_scalar(function.arguments[i], value_at(values, i));
+    Resolved const given = resolve(function, std::span(scalars).first(function.arguments.size()));
+    return in_words(numeric->value(given.numbers.data(), given.choices.data()), function.result.measure);
+}
+
+std::string about_argument(Function const& function, std::span<Value const> values, Failure const& why) {
+    Argument const& argument = function.arguments[why.argument];
+    Value const value = value_at(values, why.argument);
+    std::optional<double> const number = number_at(value, why.row);
+    std::string const given = why.reason == Reason::out_of_range || why.reason == Reason::number_for_text
+                                  ? in_words(number.value_or(absent))
+                                  : "\"" + text_at(value, why.row) + "\"";
+    std::string name(argument.name);
+    if (why.row > 0)
+        name += " in row " + std::to_string(why.row);
+    std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
+    sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
+    if (why.reason != Reason::out_of_range || !number)
+        return sentence;
+    std::string const meant = probably_meant(argument, *number);
+    if (meant.empty())
+        return sentence;
+    sentence.back() = meant.front() >= 'A' && meant.front() <= 'Z' ? '.' : ':';
+    return sentence + " " + meant;
+}
+
+std::string about_result(Function const& function, std::span<Value const> values, Failure const& why) {
+    std::string sentence(meaning_of(why.reason).sentence);
+    if (why.reason == Reason::result_out_of_range) {
+        Result const& result = function.result;
+        sentence = filled(sentence, "{given}", refused_result(function, values));
+        sentence = filled(sentence, "{allowed}", in_words(result.low) + " to " + in_words(result.high, result.measure));
+        std::string_view const hint = result_hint(result.measure);
+        return hint.empty() ? sentence : sentence + " " + std::string(hint);
+    }
+    sentence = filled(sentence, "{given}", "\"" + std::string(method_in_force(function, values).name) + "\"");
+    sentence = filled(sentence, "{in row}", why.row > 0 ? " in row " + std::to_string(why.row) : "");
+    sentence = filled(sentence, "{row}", std::to_string(why.row));
+    return filled(sentence, "{allowed}", std::to_string(function.arguments.size()));
+}
+
+std::string about_failure(Function const& function, std::span<Value const> values, Failure const& why) {
+    return why.argument < function.arguments.size() ? about_argument(function, values, why)
+                                                    : about_result(function, values, why);
+}
+
+std::string method_words(Function const& function, std::span<Value const> values) {
+    MethodInForce const method = method_in_force(function, values);
+    if (method.name.empty() || function.equations.size() < 2)
+        return "";
+    std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
+    bool const published =
+        function.arguments.size() > 0 && method.name != "properties" && method.name != "wet" && method.name != "dry";
+    return text + (published ? " (the method is from memory of its document)." : ".");
+}
+
+std::string about_success(Function const& function, Outcome const& outcome) {
+    double const* number = std::get_if<double>(&outcome);
+    if (number == nullptr)
+        return "Fine.";
+    return "Fine: " + std::string(function.result.name) + " " + in_words(*number, function.result.measure) + ".";
+}
+
+} // namespace
+
+std::string explain(Function const& function, std::span<Value const> arguments) {
+    Outcome const outcome = call(function, arguments);
+    if (Failure const* why = std::get_if<Failure>(&outcome))
+        return about_failure(function, arguments, *why);
+    std::vector<std::string> const odd = oddities(function, arguments);
+    if (odd.empty())
+        return about_success(function, outcome) + method_words(function, arguments);
+    std::string text = "Odd:";
+    for (std::string const& sentence : odd)
+        text += " " + sentence;
+    return text + method_words(function, arguments);
+}
+
+Outcome explain_call(std::span<Value const> given) {
+    Function const* const function = find_function(std::get<std::string>(given[0]));
+    if (function == nullptr)
+        return Failure{Reason::unknown_name, 0};
+    if (function->name == "EXPLAIN") // it would ask itself for ever
+        return std::string("Fine.");
+    return explain(*function, given.subspan(1));
+}
+
+} // namespace hearthcell

@@ -1,0 +1,62 @@
+#include "functions/explain/reasons.hpp"
+
+namespace hearthcell {
+namespace {
+
+// In the order of the enumeration; a test reads both.
+constexpr Meaning table[] = {
+    {Reason::text_for_number, Error::value, "{argument} is the text {given}; a number is needed."},
+    {Reason::number_for_text, Error::value,
+     "{argument} is the number {given}; one of these texts is needed: {allowed}. An empty cell counts as 0."},
+    {Reason::block_for_value, Error::value, "{argument} takes one value, not a block of cells."},
+    {Reason::block_for_column, Error::value, "{argument} takes one row or one column, not a block of both."},
+    {Reason::out_of_range, Error::number, "{argument} is {given}, outside {allowed}."},
+    {Reason::unknown_name, Error::not_available, "{argument} is {given}, which is none of: {allowed}."},
+    {Reason::argument_missing, Error::value, "{argument} is missing."},
+    {Reason::too_many_arguments, Error::value, "There are more arguments than the function takes ({allowed})."},
+    {Reason::no_rows, Error::not_available, "The columns hold no reading at all."},
+    {Reason::half_empty_row, Error::value, "Row {row} is filled only in part."},
+    {Reason::columns_differ, Error::value, "The columns differ in length; a single value may serve all rows."},
+    {Reason::result_out_of_range, Error::number, "The result would be {given}, outside {allowed}."},
+    {Reason::method_undefined, Error::not_available, "This quantity is not defined by method {given}."},
+    {Reason::char_missing, Error::number, "Method {given} needs the net char; give 0 if there was none."},
+    {Reason::boiling_point_missing, Error::number, "Method {given} needs the local boiling point."},
+    {Reason::air_missing, Error::number, "Method {given} needs the temperature of the air."},
+    {Reason::temperatures_missing, Error::number,
+     "Start and end temperature are needed, both, for the effective water or a standard rise."},
+    {Reason::standard_mass_missing, Error::number,
+     "Water mass and standard mass belong together; only one of them is given."},
+    {Reason::end_not_above_start, Error::number, "The end temperature is not above the start temperature."},
+    {Reason::boiling_point_not_above_start, Error::number, "The boiling point is not above the start temperature."},
+    {Reason::evaporated_more_than_water, Error::number, "More water evaporated than there was."},
+    {Reason::dry_above_wet, Error::number, "The dry sample is heavier than the sample as fired; are they swapped?"},
+    {Reason::container_above_dry, Error::number, "The container is as heavy as the dry sample with it, or heavier."},
+    {Reason::sea_level_pressure_at_station, Error::number,
+     "The weather cannot give this pressure at this altitude. Is it a pressure reduced to sea level? Then use "
+     "STOVE.BOILINGPOINT with altitude and sea-level pressure."},
+    {Reason::char_exceeds_fuel, Error::number, "The char holds as much energy as the fuel, or more."},
+    {Reason::pot_and_water_too_light, Error::number,
+     "Pot and water at the start are not at least 50 g heavier than the empty pot; are they swapped or in kilograms?"},
+    {Reason::pot_gained_mass, Error::number, "Pot and water are heavier at the end than at the start."},
+    {Reason::pot_lost_mass, Error::number, "Pot and water at the end are lighter than the empty pot."},
+    {Reason::more_left_than_laid, Error::number, "More fuel is left than was laid out{in row}."},
+    {Reason::nothing_burned, Error::number, "As much wood is left as was laid out: nothing burned."},
+    {Reason::never_boils, Error::number,
+     "With this power and heat loss the water never reaches the standard end temperature."},
+    {Reason::internal, Error::value, "The function could not be computed; please report how."},
+};
+
+} // namespace
+
+std::span<Meaning const> meanings() {
+    return table;
+}
+
+Meaning const& meaning_of(Reason reason) {
+    for (Meaning const& meaning : table)
+        if (meaning.reason == reason)
+            return meaning;
+    return table[std::size(table) - 1];
+}
+
+} // namespace hearthcell

@@ -1,0 +1,290 @@
+#include "functions/explain/slips.hpp"
+
+#include "functions/call.hpp"
+#include "functions/explain/words.hpp"
+#include "functions/kernels/atmosphere.hpp"
+
+#include <cmath>
+#include <optional>
+
+namespace hearthcell {
+namespace {
+
+/// A number of a measure between two bounds is probably number × scale + shift of that measure: {x} and {y}.
+struct ValueSlip {
+    Measure measure;
+    double low, high; ///< both included
+    double scale, shift;
+    std::string_view sentence;
+};
+
+// For refused numbers. The first that fits wins.
+constexpr ValueSlip refused[] = {
+    {Measure::altitude, 9000.01, 30000, 1 / 3.280839895, 0, "{x} feet would be {y} m."},
+    {Measure::pressure, 25, 33, 33.8639, 0, "{x} inches of mercury would be {y} hPa."},
+    {Measure::pressure, 50, 110, 10, 0, "{x} kPa would be {y} hPa."},
+    {Measure::pressure, 50000, 110000, 0.01, 0, "{x} Pa would be {y} hPa."},
+    {Measure::pressure, 500, 869.99, 1, 0,
+     "{x} hPa looks like a reading at the station, not reduced to sea level; use "
+     "STOVE.BOILINGPOINTAT."},
+    {Measure::temperature, 105.01, 221, 1 / 1.8, -32 / 1.8, "{x} °F would be {y} °C."},
+    {Measure::temperature, 273.15, 378.15, 1, -273.15, "{x} K would be {y} °C."},
+    {Measure::water_mass, 0.05, 59.99, 1000, 0, "{x} kg, or {x} L, would be {y} g."},
+    {Measure::evaporated_mass, -1e6, -1e-9, 1, 0, "Water does not gain mass over a fire; were the weighings swapped?"},
+    {Measure::wood_mass, 0.001, 0.99, 1000, 0, "{x} kg would be {y} g."},
+    {Measure::metal_mass, 0.05, 9.99, 1000, 0, "{x} kg would be {y} g."},
+    {Measure::volume, 500.01, 500000, 0.001, 0, "{x} mL would be {y} L."},
+    {Measure::specific_heat, 100, 2500, 0.001, 0, "{x} J/(kg K) would be {y} kJ/(kg K)."},
+    {Measure::moisture_wet, 0.7501, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::moisture_dry, 3.0001, 300, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::mass_fraction, 0.2001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::share, 1.0001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::calorific_value, 2, 4.99, 3.6, 0, "{x} kWh/kg would be {y} MJ/kg."},
+    {Measure::calorific_value, 1500, 9000, 0.0041868, 0, "{x} kcal/kg would be {y} MJ/kg."},
+    {Measure::calorific_value, 9000.01, 60000, 0.001, 0, "{x} kJ/kg would be {y} MJ/kg."},
+    {Measure::minutes, 0.0001, 0.4999, 1440, 0,
+     "{x} looks like a time of Calc, a part of a day: it would be {y} min; "
+     "multiply by 1440."},
+    {Measure::minutes, 1440.01, 86400, 1 / 60.0, 0, "{x} s would be {y} min."},
+    {Measure::energy, 1e-3, 0.99, 1000, 0, "{x} MJ would be {y} kJ."},
+    {Measure::power, 60.01, 60000, 0.001, 0, "{x} W would be {y} kW."},
+};
+
+// For accepted numbers. Every one that fits is said.
+constexpr ValueSlip accepted[] = {
+    {Measure::altitude, 1013, 1013.25, 1, 0, "altitude {x} is the standard air pressure in hPa; is it metres?"},
+    {Measure::moisture_wet, 0.3501, 0.75, 1, 0,
+     "{name} {x} is that of green wood; if a pin-type meter read it, it is on dry basis: use STOVE.WETBASIS."},
+    {Measure::moisture_wet, 0.0001, 0.0099, 1, 0, "{name} {x} is drier than wood in any air; {x} is {p} %."},
+    {Measure::moisture_dry, 0.0001, 0.0099, 1, 0, "{name} {x} is drier than wood in any air; {x} is {p} %."},
+    {Measure::wood_mass, 1, 19.99, 1000, 0, "{name} {x} g is very little; {x} kg would be {y} g."},
+    {Measure::char_mass, 0.0001, 0.9999, 1000, 0, "{name} {x} g is very little; {x} kg would be {y} g."},
+    {Measure::evaporated_mass, 0.0001, 0.9999, 1000, 0, "{name} {x} g is very little; {x} kg or L would be {y} g."},
+};
+
+std::string told(ValueSlip const& slip, std::string_view name, double number) {
+    std::string text = filled(slip.sentence, "{name}", name);
+    text = filled(text, "{x}", in_words(number));
+    text = filled(text, "{y}", in_words(number * slip.scale + slip.shift));
+    return filled(text, "{p}", in_words(number * 100));
+}
+
+/// The arguments of a call by name, as numbers.
+class Numbers {
+public:
+    Numbers(Function const& called, std::span<Value const> given) : function(called), values(given) {}
+
+    std::optional<double> operator[](std::string_view name) const {
+        for (std::size_t i = 0; i < function.arguments.size(); ++i)
+            if (function.arguments[i].name == name)
+                return at(i);
+        return {};
+    }
+    std::optional<double> at(std::size_t place) const {
+        Argument const& argument = function.arguments[place];
+        bool const plain = argument.kind == Kind::number || argument.kind == Kind::number_or_name;
+        if (!plain || place >= values.size() || std::holds_alternative<std::monostate>(values[place]))
+            return {};
+        Scalar const scalar = read_scalar(argument, values[place]);
+        return scalar.reason == Reason::none ? std::optional(scalar.number) : std::nullopt;
+    }
+    bool has(std::string_view name) const {
+        for (Argument const& argument : function.arguments)
+            if (argument.name == name)
+                return true;
+        return false;
+    }
+    std::string_view function_name() const { return function.name; }
+
+private:
+    Function const& function;
+    std::span<Value const> values;
+};
+
+/// Accepted numbers that are odd together, or odd in a way that an interval cannot tell.
+struct Combination {
+    bool (*odd)(Numbers const&);
+    std::string_view sentence;
+};
+
+double or_zero(std::optional<double> number) {
+    return number.value_or(0);
+}
+
+std::optional<double> water_of(Numbers const& n) {
+    if (n["pot and water at start"] && n["pot empty"])
+        return *n["pot and water at start"] - *n["pot empty"];
+    return n["water mass"];
+}
+
+std::optional<double> evaporated_of(Numbers const& n) {
+    if (n["pot and water at start"] && n["pot and water at end"])
+        return *n["pot and water at start"] - *n["pot and water at end"];
+    return n["mass evaporated"];
+}
+
+std::optional<double> end_of(Numbers const& n) {
+    return n["end"] ? n["end"] : n["water end"];
+}
+std::optional<double> start_of(Numbers const& n) {
+    return n["start"] ? n["start"] : n["water start"];
+}
+
+bool altitude_is_a_pressure(Numbers const& n) {
+    double const altitude = or_zero(n["altitude"]);
+    return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude);
+}
+
+bool station_pressure_is_from_the_forecast(Numbers const& n) {
+    std::optional<double> const pressure = n["station pressure"];
+    if (!pressure)
+        return false;
+    if (!n["altitude"])
+        return *pressure > 1000;
+    double const implied = kernels::sea_level_pressure(*pressure, *n["altitude"]);
+    return implied < 950 || implied > 1050;
+}
+
+bool sea_level_pressure_is_low(Numbers const& n) {
+    return n["sea-level pressure"] && *n["sea-level pressure"] < 950;
+}
+
+// Net values of dry wood are 18 to 20 MJ/kg, gross ones 20 to 22; char starts at 26.
+bool calorific_value_is_gross(Numbers const& n) {
+    double const value = or_zero(n["net calorific value"]);
+    return value > 20.2 && value < 24;
+}
+bool gross_value_is_net(Numbers const& n) {
+    double const value = or_zero(n["gross calorific value"]);
+    return value > 15 && value < 19;
+}
+
+bool start_is_fahrenheit(Numbers const& n) {
+    double const start = or_zero(start_of(n));
+    return start >= 50 && start < 80 && or_zero(end_of(n)) > start;
+}
+
+bool warmer_than_boiling(Numbers const& n) {
+    return n["boiling point"] && end_of(n) && *end_of(n) > *n["boiling point"] + 1.5;
+}
+
+bool much_evaporated(Numbers const& n) {
+    return evaporated_of(n) && water_of(n) && *evaporated_of(n) > 0.4 * *water_of(n);
+}
+
+bool much_char(Numbers const& n) {
+    std::optional<double> burned = n["wood burned"];
+    if (n["wood laid out"] && n["wood left"])
+        burned = *n["wood laid out"] - *n["wood left"];
+    return burned && n["net char"] && *n["net char"] > 0.3 * *burned * (1 - or_zero(n["moisture"]));
+}
+
+bool boil_time_is_odd(Numbers const& n) {
+    bool const is_boil = n.function_name() == "NORMALBOILTIME" || n.function_name() == "MODELBOILTIME";
+    return is_boil && n["minutes"] && (*n["minutes"] > 120 || *n["minutes"] < 3);
+}
+
+bool low_power_is_higher(Numbers const& n) {
+    return n["low power"] && or_zero(n["high power"]) < *n["low power"];
+}
+
+bool corrected_twice(Numbers const& n) {
+    return n.function_name() == "SPECIFICFUEL" && n["standard rise"] && n["boiling point"] && n["end"] &&
+           *n["end"] < *n["boiling point"] - 1.5;
+}
+
+bool far_from_standard(Numbers const& n) {
+    if (n.function_name() != "NORMALBOILTIME" || !n["start"] || !n["end"])
+        return false;
+    double const rise = *n["end"] - *n["start"];
+    double const standard = n["standard rise"].value_or(75);
+    double const mass_ratio = n["water mass"] ? or_zero(n["standard mass"]) / *n["water mass"] : 1;
+    return std::abs(rise - standard) > 20 || mass_ratio < 0.7 || mass_ratio > 1.5;
+}
+
+constexpr Combination combinations[] = {
+    {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
+    {station_pressure_is_from_the_forecast,
+     "station pressure looks like one reduced to sea level, as forecasts and telephones give it; the reading at the "
+     "place itself is needed. With the altitude it can be checked."},
+    {sea_level_pressure_is_low,
+     "sea-level pressure is lower than almost any weather gives; is it a reading at the station? Then use "
+     "STOVE.BOILINGPOINTAT."},
+    {calorific_value_is_gross,
+     "net calorific value is higher than that of dry wood (18 to 20 MJ/kg); is it the gross value? Then use "
+     "STOVE.NETFROMGROSS."},
+    {gross_value_is_net, "gross calorific value is as low as a net one; is it net already?"},
+    {start_is_fahrenheit, "the start temperature is unusually warm; is it in °F?"},
+    {warmer_than_boiling, "the water is more than 1.5 K above the boiling point; check probe, altitude and weather."},
+    {much_evaporated, "more than 40 % of the water evaporated; check the weighings."},
+    {much_char, "the char is more than 30 % of the dry wood; was it wet, or ash with it?"},
+    {boil_time_is_odd,
+     "a boil within 3 minutes or beyond 2 hours is unusual; were minutes and seconds stored as hours and minutes?"},
+    {low_power_is_higher, "the low power is above the high power; are they swapped?"},
+    {corrected_twice, "the water never boiled: effective water and standard rise correct for that twice in WBT 4.2.3."},
+    {far_from_standard, "the correction is large; a proportion misleads there. STOVE.MODELBOILTIME counts the loss."},
+};
+
+std::string_view empty_cell_or(Measure measure) {
+    switch (measure) {
+    case Measure::altitude:
+        return "sea level";
+    case Measure::moisture_wet:
+    case Measure::moisture_dry:
+        return "oven-dry";
+    case Measure::temperature:
+        return "freezing";
+    default:
+        return "none at all";
+    }
+}
+
+} // namespace
+
+std::string probably_meant(Argument const& argument, double number) {
+    if (number == 0)
+        return "An empty cell counts as 0.";
+    for (ValueSlip const& slip : refused)
+        if (slip.measure == argument.measure && number >= slip.low && number <= slip.high)
+            return told(slip, argument.name, number);
+    return "";
+}
+
+std::string_view result_hint(Measure measure) {
+    switch (measure) {
+    case Measure::share:
+        return "Is an energy in MJ, a mass in kilograms, or a time in days?";
+    case Measure::power:
+    case Measure::burn_rate:
+        return "Is the time in hours or in days?";
+    case Measure::wood_mass:
+        return "Does the char hold more energy than the wood?";
+    case Measure::calorific_value:
+        return "Is the moisture so high that nothing is left?";
+    default:
+        return "";
+    }
+}
+
+std::vector<std::string> oddities(Function const& function, std::span<Value const> values) {
+    std::vector<std::string> result;
+    Numbers const numbers(function, values);
+    for (std::size_t i = 0; i < function.arguments.size(); ++i) {
+        Argument const& argument = function.arguments[i];
+        std::optional<double> const number = numbers.at(i);
+        if (!number)
+            continue;
+        if (*number == 0 && argument.zero_is_doubtful)
+            result.push_back(std::string(argument.name) + " is 0: " + std::string(empty_cell_or(argument.measure)) +
+                             ", or an empty cell?");
+        for (ValueSlip const& slip : accepted)
+            if (slip.measure == argument.measure && *number >= slip.low && *number <= slip.high)
+                result.push_back(told(slip, argument.name, *number));
+    }
+    for (Combination const& combination : combinations)
+        if (combination.odd(numbers))
+            result.emplace_back(combination.sentence);
+    return result;
+}
+
+} // namespace hearthcell

@@ -1,0 +1,46 @@
+#include "functions/explain/words.hpp"
+
+#include <charconv>
+
+namespace hearthcell {
+
+std::string in_words(double number) {
+    char buffer[32];
+    auto const [end, error] = std::to_chars(buffer, buffer + sizeof buffer, number, std::chars_format::general, 6);
+    return {buffer, end};
+}
+
+std::string in_words(double number, Measure measure) {
+    std::string_view const unit = unit_of(measure);
+    return in_words(number) + (unit.empty() ? "" : " ") + std::string(unit);
+}
+
+std::string allowed_words(Argument const& argument) {
+    std::string list;
+    auto const add = [&list](std::string_view text) {
+        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
+    };
+    if (argument.kind == Kind::choice) {
+        for (std::string_view choice : argument.choices)
+            add(choice);
+        return list;
+    }
+    if (argument.table != nullptr)
+        for (Named const& row : argument.table->rows)
+            add(row.name);
+    if (argument.kind == Kind::text)
+        return "the functions, fuels and pot materials of the README";
+    if (argument.kind == Kind::name || argument.kind == Kind::rest)
+        return list;
+    std::string const range = in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
+    return list.empty() ? range : list + ", or " + range;
+}
+
+std::string filled(std::string_view sentence, std::string_view key, std::string_view value) {
+    std::string result(sentence);
+    for (std::size_t at = result.find(key); at != std::string::npos; at = result.find(key, at + value.size()))
+        result.replace(at, key.size(), value);
+    return result;
+}
+
+} // namespace hearthcell

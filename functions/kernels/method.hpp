@@ -1,0 +1,22 @@
+#pragma once
+// The published definitions that an old sheet may have used. The table of what each computes is in DEVELOPERS.md;
+// the WBT and ISO constants are from memory until someone has opened the documents.
+
+namespace hearthcell {
+
+/// An option that a cell gives as a text, resolved to its place in the list of allowed texts. Never differentiated.
+struct Choice {
+    int index = 0;
+};
+
+enum class Method { properties, iso_19867_1, wbt_4_2_3, wbt_3 };
+
+constexpr Method method_of(Choice choice) {
+    return Method(choice.index);
+}
+
+constexpr bool is_wbt(Method method) {
+    return method == Method::wbt_4_2_3 || method == Method::wbt_3;
+}
+
+} // namespace hearthcell

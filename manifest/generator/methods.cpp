@@ -1,0 +1,50 @@
+#include "manifest/generator/output.hpp"
+
+namespace hearthcell::generator {
+namespace {
+
+std::string_view cpp_type(Argument const& argument) {
+    switch (argument.kind) {
+    case Kind::number:
+        return argument.optional ? "Any const&" : "double";
+    case Kind::column:
+        return argument.optional ? "Any const&" : "Cells const&";
+    case Kind::text:
+        return "OUString const&";
+    case Kind::rest:
+        return "Sequence<Any> const&";
+    default:
+        return "Any const&";
+    }
+}
+
+std::string_view adapter(Function const& function) {
+    if (std::holds_alternative<Numeric>(function.kernel))
+        return "number";
+    return std::holds_alternative<Columnar>(function.kernel) ? "number_from_columns" : "words";
+}
+
+} // namespace
+
+void write_methods(std::ostream& out) {
+    out << "// The methods of the add-in, made from the catalogue: each hands its arguments to the adapter.\n";
+    for (Group const& group : catalogue()) {
+        for (std::size_t place = 0; place < group.functions.size(); ++place) {
+            Function const& function = group.functions[place];
+            bool const wordy = std::holds_alternative<Wordy>(function.kernel);
+            out << (wordy ? "Any" : "double") << " SAL_CALL " << function.stored << "(";
+            std::string_view comma;
+            for (Argument const& argument : function.arguments) {
+                out << comma << cpp_type(argument) << " " << identifier(argument.name);
+                comma = ", ";
+            }
+            out << ") override {\n    return adapter::" << adapter(function) << "(hearthcell::" << group.accessor
+                << "()[" << place << "]";
+            for (Argument const& argument : function.arguments)
+                out << ", " << identifier(argument.name);
+            out << ");\n}\n";
+        }
+    }
+}
+
+} // namespace hearthcell::generator

@@ -1,0 +1,31 @@
+#pragma once
+// Everything that is made from the catalogue, one function a file.
+
+#include "functions/catalogue/catalogue.hpp"
+
+#include <ostream>
+#include <string>
+
+namespace hearthcell::generator {
+
+void write_idl(std::ostream& out);
+void write_methods(std::ostream& out);
+void write_registration(std::ostream& out);
+void write_readme_table(std::ostream& out);
+void write_acceptance_sheet(std::ostream& out);
+
+/// "sea-level pressure" as IDL and C++ call it: seaLevelPressure.
+std::string identifier(std::string_view words);
+
+/// Text made safe for XML.
+std::string escaped(std::string_view text);
+
+/// What the wizard says of an argument: help, unit, range, default.
+std::string full_help(Argument const& argument);
+
+/// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
+std::string signature(Function const& function);
+
+inline constexpr std::string_view service = "hearthcell.Stove";
+
+} // namespace hearthcell::generator
