@@ -1,5 +1,6 @@
 #include "functions/call.hpp"
 
+#include <algorithm>
 #include <charconv>
 
 namespace hearthcell {
@@ -116,6 +117,10 @@ Outcome outcome_of(double result) {
     return why.reason == Reason::none ? Outcome(result) : Outcome(why);
 }
 
+bool is_open_ended(Function const& function) {
+    return !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
+}
+
 Value const& at(std::span<Value const> values, std::size_t place) {
     static constexpr Value nothing;
     return place < values.size() ? values[place] : nothing;
@@ -171,32 +176,78 @@ Outcome call_with_columns(Function const& function, std::span<Value const> value
     }
     Outcome const result = std::get<Columnar>(function.kernel).answer({columns, numbers, choices});
     double const* const number = std::get_if<double>(&result);
-    if (number != nullptr && !(*number >= function.result.low && *number <= function.result.high))
+    if (number != nullptr && function.result.parts.empty() &&
+        !(*number >= function.result.low && *number <= function.result.high))
         return Failure{Reason::result_out_of_range};
     return result;
 }
 
-Outcome call_with_words(Function const& function, std::span<Value const> values) {
-    for (unsigned i = 0; i < function.arguments.size(); ++i) {
-        if (function.arguments[i].kind != Kind::text)
-            continue;
-        Value const& value = at(values, i);
+Reason check_text(Value const& value) {
+    if (std::holds_alternative<Block>(value))
+        return Reason::block_for_value;
+    return std::holds_alternative<double>(value) ? Reason::number_for_text : Reason::none;
+}
+
+/// Texts and blanks are welcome; only the shape can be wrong.
+Failure check_shape(Block const& block, unsigned place) {
+    return {block.rows > 1 && block.columns > 1 ? Reason::block_for_column : Reason::none, place};
+}
+
+Failure check_matrix(Argument const& argument, unsigned place, Block const& block) {
+    Block as_column{block.numbers.size(), 1, block.numbers, block.texts};
+    return check_column(argument, place, as_column);
+}
+
+/// Checks an argument of a wordy kernel and puts it into the form that the kernel is promised.
+Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
+    if (std::holds_alternative<std::monostate>(value) && !argument.optional)
+        return {Reason::argument_missing, place};
+    switch (argument.kind) {
+    case Kind::text:
+        return {check_text(value), place};
+    case Kind::anything:
+        return std::holds_alternative<Block>(value) ? check_shape(std::get<Block>(value), place) : Failure{};
+    case Kind::column:
+    case Kind::mixed:
+    case Kind::matrix:
         if (std::holds_alternative<std::monostate>(value))
-            return Failure{Reason::argument_missing, i};
-        if (std::holds_alternative<Block>(value))
-            return Failure{Reason::block_for_value, i};
-        if (std::holds_alternative<double>(value))
-            return Failure{Reason::number_for_text, i};
+            return {};
+        if (!std::holds_alternative<Block>(value))
+            value = column_of(value);
+        if (argument.kind == Kind::mixed)
+            return check_shape(std::get<Block>(value), place);
+        return argument.kind == Kind::column ? check_column(argument, place, std::get<Block>(value))
+                                             : check_matrix(argument, place, std::get<Block>(value));
+    case Kind::rest:
+        return {};
+    default:
+        break;
     }
+    Scalar const scalar = read_scalar(argument, value);
+    if (scalar.reason != Reason::none)
+        return {scalar.reason, place};
+    bool const free = argument.kind == Kind::choice || (argument.optional && is_absent(scalar.number));
+    if (!free && !(scalar.number >= argument.low && scalar.number <= argument.high))
+        return {Reason::out_of_range, place};
+    value = is_absent(scalar.number) ? Value() : Value(scalar.number);
+    return {};
+}
+
+Outcome call_with_words(Function const& function, std::span<Value const> given) {
+    std::vector<Value> values(given.begin(), given.end());
+    bool const open_ended = is_open_ended(function);
+    std::size_t const fixed = function.arguments.size() - (open_ended ? 1 : 0);
+    values.resize(std::max(values.size(), fixed));
+    for (unsigned i = 0; i < fixed; ++i)
+        if (Failure const why = check_wordy(function.arguments[i], i, values[i]); why.reason != Reason::none)
+            return why;
     return std::get<Wordy>(function.kernel).answer(values);
 }
 
 } // namespace
 
 Outcome call(Function const& function, std::span<Value const> arguments) {
-    bool const open_ended =
-        !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
-    if (arguments.size() > function.arguments.size() && !open_ended)
+    if (arguments.size() > function.arguments.size() && !is_open_ended(function))
         return Failure{Reason::too_many_arguments};
     if (std::holds_alternative<Numeric>(function.kernel))
         return call_with_numbers(function, arguments);

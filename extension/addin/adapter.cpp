@@ -111,7 +111,32 @@ double cell_number(Outcome const& outcome) {
     return cell_error(why != nullptr ? *why : Failure{Reason::internal});
 }
 
+namespace {
+
+Any cell_value(double number) {
+    if (is_absent(number))
+        return Any(OUString());
+    return Any(cell_number(number));
+}
+
+Any cell_value(Block const& block) {
+    Cells cells(sal_Int32(block.rows));
+    for (std::size_t row = 0; row < block.rows; ++row) {
+        Sequence<Any>& line = cells.getArray()[row];
+        line.realloc(sal_Int32(block.columns));
+        for (std::size_t column = 0; column < block.columns; ++column)
+            line.getArray()[column] = cell_value(block.numbers[row * block.columns + column]);
+    }
+    for (Block::Text const& text : block.texts)
+        cells.getArray()[text.place / block.columns].getArray()[text.place % block.columns] = Any(utf16(text.text));
+    return Any(cells);
+}
+
+} // namespace
+
 Any cell_value(Outcome const& outcome) {
+    if (Block const* block = std::get_if<Block>(&outcome))
+        return cell_value(*block);
     if (std::string const* text = std::get_if<std::string>(&outcome))
         return Any(utf16(*text));
     return Any(cell_number(outcome));

@@ -47,28 +47,34 @@ template <class... Arguments> double number(Function const& function, Arguments 
     }
 }
 
-template <class... Arguments> double number_from_columns(Function const& function, Arguments const&... given) noexcept {
+inline void append(std::vector<Value>& values, Sequence<Any> const& given) {
+    for (Any const& one : given)
+        values.push_back(value_of(one));
+}
+template <class Given> void append(std::vector<Value>& values, Given const& given) {
+    values.push_back(value_of(given));
+}
+
+template <class... Arguments> Outcome outcome(Function const& function, Arguments const&... given) {
+    std::vector<Value> values;
+    values.reserve(sizeof...(given));
+    (append(values, given), ...);
+    return call(function, values);
+}
+
+/// A function of columns or texts that gives a number.
+template <class... Arguments> double one_number(Function const& function, Arguments const&... given) noexcept {
     try {
-        std::array<Value, sizeof...(given)> const values{value_of(given)...};
-        return cell_number(call(function, values));
+        return cell_number(outcome(function, given...));
     } catch (...) {
         return cell_error({Reason::internal});
     }
 }
 
-inline void append(std::vector<Value>& values, rtl::OUString const& given) {
-    values.push_back(value_of(given));
-}
-inline void append(std::vector<Value>& values, Sequence<Any> const& given) {
-    for (Any const& one : given)
-        values.push_back(value_of(one));
-}
-
-template <class... Arguments> Any words(Function const& function, Arguments const&... given) noexcept {
+/// A function that gives a text or a block.
+template <class... Arguments> Any anything(Function const& function, Arguments const&... given) noexcept {
     try {
-        std::vector<Value> values;
-        (append(values, given), ...);
-        return cell_value(call(function, values));
+        return cell_value(outcome(function, given...));
     } catch (...) {
         return Any(cell_error({Reason::internal}));
     }

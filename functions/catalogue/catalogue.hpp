@@ -71,6 +71,9 @@ enum class Kind {
     name,           ///< only a name that stands in a table
     choice,         ///< one of a few fixed texts
     column,         ///< a row or column of readings, or one reading
+    mixed,          ///< a row or column in which texts and blanks stand for themselves
+    matrix,         ///< a block of numbers
+    anything,       ///< a text, a number, or a row or column of both
     text,
     rest, ///< any further arguments
 };
@@ -89,10 +92,20 @@ struct Argument {
     bool zero_is_doubtful = false;   ///< 0 is allowed, but an empty cell gives the same
 };
 
+/// One value of a block that a function gives.
+struct Part {
+    std::string_view name{};
+    Measure measure = Measure::ratio;
+};
+
+/// A single value with its range; or a block, when it has parts: they stand side by side in one row, or head the
+/// columns of a list. The first part is what a single cell shows.
 struct Result {
     std::string_view name;
     Measure measure = Measure::ratio;
     double low = 0, high = 0;
+    List<Part, 8> parts{};
+    bool list = false; ///< as many rows as there are findings
 };
 
 /// What kind of error a cell shows.

@@ -35,7 +35,8 @@ struct Columnar {
     Outcome (*answer)(Given const&) = nullptr;
 };
 
-/// Texts in, text or number out: what the record says of itself.
+/// Whatever needs texts: it is given one value an argument (and those of the rest), checked and with defaults filled
+/// in; what has neither value nor default is std::monostate.
 struct Wordy {
     Outcome (*answer)(std::span<Value const>) = nullptr;
 };

@@ -30,7 +30,8 @@ std::string allowed_words(Argument const& argument) {
             add(row.name);
     if (argument.kind == Kind::text)
         return "the functions, fuels and pot materials of the README";
-    if (argument.kind == Kind::name || argument.kind == Kind::rest)
+    if (argument.kind == Kind::name || argument.kind == Kind::rest || argument.kind == Kind::anything ||
+        argument.kind == Kind::mixed)
         return list;
     std::string const range = in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
     return list.empty() ? range : list + ", or " + range;

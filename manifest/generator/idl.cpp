@@ -9,6 +9,8 @@ std::string_view idl_type(Argument const& argument) {
     case Kind::number:
         return argument.optional ? "any" : "double";
     case Kind::column:
+    case Kind::mixed:
+    case Kind::matrix:
         return argument.optional ? "any" : "sequence<sequence<any> >";
     case Kind::text:
         return "string";
@@ -25,8 +27,7 @@ void write_idl(std::ostream& out) {
     out << "module hearthcell {\n\ninterface XStove : com::sun::star::uno::XInterface {\n";
     for (Group const& group : catalogue()) {
         for (Function const& function : group.functions) {
-            bool const wordy = std::holds_alternative<Wordy>(function.kernel);
-            out << "    " << (wordy ? "any " : "double ") << function.stored << "(";
+            out << "    " << (gives_number(function) ? "double " : "any ") << function.stored << "(";
             std::string_view comma;
             for (Argument const& argument : function.arguments) {
                 out << comma << "[in] " << idl_type(argument) << " " << identifier(argument.name);

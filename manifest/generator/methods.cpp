@@ -8,6 +8,8 @@ std::string_view cpp_type(Argument const& argument) {
     case Kind::number:
         return argument.optional ? "Any const&" : "double";
     case Kind::column:
+    case Kind::mixed:
+    case Kind::matrix:
         return argument.optional ? "Any const&" : "Cells const&";
     case Kind::text:
         return "OUString const&";
@@ -21,7 +23,7 @@ std::string_view cpp_type(Argument const& argument) {
 std::string_view adapter(Function const& function) {
     if (std::holds_alternative<Numeric>(function.kernel))
         return "number";
-    return std::holds_alternative<Columnar>(function.kernel) ? "number_from_columns" : "words";
+    return gives_number(function) ? "one_number" : "anything";
 }
 
 } // namespace
@@ -31,8 +33,7 @@ void write_methods(std::ostream& out) {
     for (Group const& group : catalogue()) {
         for (std::size_t place = 0; place < group.functions.size(); ++place) {
             Function const& function = group.functions[place];
-            bool const wordy = std::holds_alternative<Wordy>(function.kernel);
-            out << (wordy ? "Any" : "double") << " SAL_CALL " << function.stored << "(";
+            out << (gives_number(function) ? "double" : "Any") << " SAL_CALL " << function.stored << "(";
             std::string_view comma;
             for (Argument const& argument : function.arguments) {
                 out << comma << cpp_type(argument) << " " << identifier(argument.name);

@@ -17,6 +17,9 @@ void write_acceptance_sheet(std::ostream& out);
 /// "sea-level pressure" as IDL and C++ call it: seaLevelPressure.
 std::string identifier(std::string_view words);
 
+/// Whether a method can return a plain double: no text and no block can come out.
+bool gives_number(Function const& function);
+
 /// Text made safe for XML.
 std::string escaped(std::string_view text);
 

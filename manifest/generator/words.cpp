@@ -18,6 +18,11 @@ std::string identifier(std::string_view words) {
     return result;
 }
 
+bool gives_number(Function const& function) {
+    return function.result.measure != Measure::words && function.result.parts.empty() &&
+           !std::holds_alternative<Wordy>(function.kernel);
+}
+
 std::string escaped(std::string_view text) {
     std::string result;
     for (char const c : text) {
