@@ -1,0 +1,57 @@
+#pragma once
+
+#include "office/office.hpp"
+#include "office/sheet.hpp"
+
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace hearthcell::office {
+
+enum class Access { read_only, read_write };
+
+/// A block of cells that a document gives a name.
+struct NamedBlock {
+    std::string name;
+    std::string sheet;
+    std::string range; // "A1:C20"
+};
+
+/// An open spreadsheet, closed with this object; nothing is stored unless save() is called. Must go before its Office.
+/// Opened out of sight, with macros and the update of links switched off.
+class Document {
+public:
+    static Document blank(Office& office);
+    static Document open(Office& office, std::filesystem::path const& file, Access access = Access::read_only);
+    ~Document();
+    Document(Document&&) = default;
+    Document& operator=(Document&&) = delete;
+    Document(Document const&) = delete;
+    Document& operator=(Document const&) = delete;
+
+    void recalculate(); // every formula, whether Calc thinks it needs it or not
+    /// A copy in the format that the file's name ends with: .ods .ots .fods .xlsx .xls .csv .pdf
+    void save(std::filesystem::path const& file);
+    void close();
+
+    [[nodiscard]] int sheets() const;
+    [[nodiscard]] Sheet sheet(int index) const;
+    [[nodiscard]] Sheet sheet(std::string const& name) const;
+
+    /// Names of blocks of cells, in the order in which the blocks stand in the document. Names of formulas and
+    /// constants are left out.
+    [[nodiscard]] std::vector<NamedBlock> named_blocks() const;
+
+    /// For what has no helper here.
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& model() const;
+
+private:
+    explicit Document(com::sun::star::uno::Reference<com::sun::star::lang::XComponent> const& loaded);
+
+    com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> model_;
+};
+
+} // namespace hearthcell::office

@@ -1,0 +1,153 @@
+#include "office/office.hpp"
+
+#include "office/text.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/bridge/UnoUrlResolver.hpp>
+#include <com/sun/star/connection/NoConnectException.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <cppuhelper/bootstrap.hxx>
+#include <rtl/bootstrap.hxx>
+
+#include <unistd.h>
+
+#include <atomic>
+#include <chrono>
+#include <fstream>
+#include <sstream>
+#include <thread>
+
+namespace css = com::sun::star;
+using namespace std::chrono_literals;
+
+namespace hearthcell::office {
+namespace {
+
+constexpr auto starting_time = 120s; // a fresh profile takes 4 s on an idle machine
+constexpr auto ending_time = 20s;
+constexpr int wants_a_restart = 81; // what soffice.bin exits with when it has just written a fresh profile
+
+/// This program's own side of the connection; made once and kept, as the office's libraries expect it.
+css::uno::Reference<css::uno::XComponentContext> const& own_context() {
+    static css::uno::Reference<css::uno::XComponentContext> const context = [] {
+        // Without the office's own types the bridge crashes on the first interface that it does not know.
+        rtl::Bootstrap::set("URE_MORE_TYPES", file_url(OFFICE_PROGRAM "/types/offapi.rdb"));
+        return asking("starting LibreOffice's libraries",
+                      [] { return cppu::defaultBootstrap_InitialComponentContext(); });
+    }();
+    return context;
+}
+
+std::string fresh_pipe_name() {
+    static std::atomic<unsigned> number = 0;
+    auto const now = std::chrono::system_clock::now().time_since_epoch().count();
+    return "hearthcell-" + std::to_string(::getpid()) + "-" + std::to_string(++number) + "-" + std::to_string(now);
+}
+
+} // namespace
+
+Office::Office(Settings const& settings) : profile_(settings) {
+    std::string const pipe = fresh_pipe_name();
+    start(pipe);
+    asking("connecting to LibreOffice", [&] {
+        connect(pipe);
+        desktop_ = css::frame::Desktop::create(context_);
+        sockets_ = process_->sockets();
+    });
+}
+
+Office::~Office() {
+    // terminate() of an office that hangs would never come back, so that another thread asks and this one waits.
+    std::thread polite([desktop = std::move(desktop_)] {
+        try {
+            if (desktop.is())
+                desktop->terminate();
+        } catch (css::uno::Exception const&) { // already gone
+        }
+    });
+    if (!process_->wait(ending_time))
+        process_->kill();
+    polite.join();
+    std::error_code ignored;
+    for (std::filesystem::path const& socket : sockets_)
+        std::filesystem::remove(socket, ignored);
+}
+
+void Office::start(std::string const& pipe) {
+    std::vector<std::string> arguments{"--headless",  "--norestore",   "--nologo",
+                                       "--nodefault", "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp"};
+    for (std::string const& argument : profile_.arguments())
+        arguments.push_back(argument);
+    // Its temporary files go where they are deleted with the profile, however it ends.
+    process_ = std::make_unique<Process>(OFFICE_PROGRAM "/soffice.bin", arguments, profile_.log(),
+                                         std::vector<std::string>{"TMPDIR=" + profile_.folder().string()});
+}
+
+void Office::connect(std::string const& pipe) {
+    auto const resolver = css::bridge::UnoUrlResolver::create(own_context());
+    rtl::OUString const address = wide("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext");
+    auto const end = std::chrono::steady_clock::now() + starting_time;
+    int restarts = 0;
+    while (std::chrono::steady_clock::now() < end) {
+        std::optional<int> const code = process_->exit_code();
+        if (code == wants_a_restart && ++restarts < 3)
+            start(pipe);
+        else if (code)
+            throw std::runtime_error("LibreOffice ended with code " + std::to_string(*code) + " instead of starting. " +
+                                     log_text());
+        try {
+            context_.set(resolver->resolve(address), css::uno::UNO_QUERY_THROW);
+            return;
+        } catch (css::connection::NoConnectException const&) { // not listening yet
+        }
+        std::this_thread::sleep_for(20ms);
+    }
+    throw std::runtime_error("LibreOffice did not answer in time. " + log_text());
+}
+
+std::string Office::log_text() const {
+    std::ifstream log(profile_.log());
+    std::ostringstream text;
+    text << "It said: " << log.rdbuf();
+    return text.str();
+}
+
+css::uno::Reference<css::frame::XDesktop2> const& Office::desktop() const {
+    return desktop_;
+}
+
+css::uno::Reference<css::uno::XComponentContext> const& Office::context() const {
+    return context_;
+}
+
+bool Office::alive() {
+    return !process_->exit_code();
+}
+
+void Office::kill() {
+    process_->kill();
+}
+
+std::vector<std::string> Office::functions(std::string const& starting_with) const {
+    return asking("reading the list of functions", [&] {
+        css::uno::Reference<css::container::XIndexAccess> const list(
+            context_->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionDescriptions",
+                                                                     context_),
+            css::uno::UNO_QUERY_THROW);
+        std::vector<std::string> names;
+        for (sal_Int32 index = 0; index < list->getCount(); ++index) {
+            css::uno::Sequence<css::beans::PropertyValue> properties;
+            list->getByIndex(index) >>= properties;
+            for (css::beans::PropertyValue const& property : properties) {
+                rtl::OUString name;
+                if (property.Name == "Name" && (property.Value >>= name) && name.startsWith(wide(starting_with)))
+                    names.push_back(narrow(name));
+            }
+        }
+        return names;
+    });
+}
+
+} // namespace hearthcell::office

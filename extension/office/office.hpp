@@ -1,0 +1,49 @@
+#pragma once
+
+#include "office/process.hpp"
+#include "office/profile.hpp"
+
+#include <com/sun/star/frame/XDesktop2.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace hearthcell::office {
+
+/// A headless LibreOffice of our own: a fresh profile, its own process, ended and cleared away with this object.
+class Office {
+public:
+    explicit Office(Settings const& settings = {});
+    ~Office();
+    Office(Office const&) = delete;
+    Office& operator=(Office const&) = delete;
+
+    /// Documents are opened through it (it is the component loader, too).
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::frame::XDesktop2> const& desktop() const;
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> const& context() const;
+
+    bool alive();
+    [[nodiscard]] pid_t process_id() const { return process_->id(); }
+    [[nodiscard]] std::filesystem::path const& folder() const { return profile_.folder(); }
+
+    /// Ends it at once. For an office that hangs, from another thread: the call that waits for it throws Gone.
+    void kill();
+
+    /// The display names of the functions Calc offers that start with this, as the function wizard lists them.
+    [[nodiscard]] std::vector<std::string> functions(std::string const& starting_with) const;
+
+private:
+    void connect(std::string const& pipe);
+    void start(std::string const& pipe);
+    [[nodiscard]] std::string log_text() const;
+
+    Profile profile_;
+    std::unique_ptr<Process> process_;
+    std::vector<std::filesystem::path> sockets_; // to be cleared away if it does not end by itself
+    com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;
+    com::sun::star::uno::Reference<com::sun::star::frame::XDesktop2> desktop_;
+};
+
+} // namespace hearthcell::office

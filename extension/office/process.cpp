@@ -1,0 +1,96 @@
+#include "office/process.hpp"
+
+#include <fcntl.h>
+#include <sys/prctl.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <csignal>
+#include <system_error>
+#include <thread>
+
+namespace hearthcell::office {
+namespace {
+
+constexpr int could_not_start = 127;
+
+// Between fork and exec only what is safe in a process whose other threads have vanished.
+[[noreturn]] void become(char const* program, char* const* arguments, char* const* environment, char const* log,
+                         pid_t parent) {
+    ::setpgid(0, 0);
+    ::prctl(PR_SET_PDEATHSIG, SIGKILL);
+    if (::getppid() != parent)
+        ::_exit(could_not_start);
+    int const nothing = ::open("/dev/null", O_RDONLY);
+    int const output = ::open(log, O_WRONLY | O_CREAT | O_APPEND, 0600);
+    if (nothing < 0 || output < 0)
+        ::_exit(could_not_start);
+    ::dup2(nothing, STDIN_FILENO);
+    ::dup2(output, STDOUT_FILENO);
+    ::dup2(output, STDERR_FILENO);
+    ::close_range(3, ~0U, 0);
+    ::execve(program, arguments, environment);
+    ::_exit(could_not_start);
+}
+
+std::vector<char*> pointers(std::vector<std::string>& words) {
+    std::vector<char*> list;
+    for (std::string& word : words)
+        list.push_back(word.data());
+    list.push_back(nullptr);
+    return list;
+}
+
+} // namespace
+
+Process::Process(std::filesystem::path const& program, std::vector<std::string> const& arguments,
+                 std::filesystem::path const& log, std::vector<std::string> const& settings) {
+    std::vector<std::string> words{program.string()};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    std::vector<std::string> variables = settings; // the first of two with one name counts
+    for (char** variable = environ; *variable != nullptr; ++variable)
+        variables.emplace_back(*variable);
+    std::vector<char*> const argv = pointers(words);
+    std::vector<char*> const environment = pointers(variables);
+
+    pid_t const parent = ::getpid();
+    id_ = ::fork();
+    if (id_ < 0)
+        throw std::system_error(errno, std::generic_category(), "could not start " + program.string());
+    if (id_ == 0)
+        become(program.c_str(), argv.data(), environment.data(), log.c_str(), parent);
+    ::setpgid(id_, id_); // here too: whichever of the two comes first, the group exists from now on
+}
+
+Process::~Process() {
+    kill();
+}
+
+std::optional<int> Process::exit_code() {
+    std::lock_guard const guard(reaping_);
+    int status = 0;
+    if (!exit_code_ && ::waitpid(id_, &status, WNOHANG) == id_)
+        exit_code_ = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    return exit_code_;
+}
+
+std::optional<int> Process::wait(std::chrono::milliseconds at_most) {
+    auto const end = std::chrono::steady_clock::now() + at_most;
+    while (!exit_code() && std::chrono::steady_clock::now() < end)
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+    return exit_code();
+}
+
+void Process::kill() {
+    std::lock_guard const guard(reaping_);
+    if (exit_code_)
+        return;
+    ::kill(-id_, SIGKILL);
+    int status = 0;
+    while (::waitpid(id_, &status, 0) < 0 && errno == EINTR) {
+    }
+    exit_code_ = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+}
+
+} // namespace hearthcell::office

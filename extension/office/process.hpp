@@ -1,0 +1,44 @@
+#pragma once
+
+#include <sys/types.h>
+
+#include <chrono>
+#include <filesystem>
+#include <mutex>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hearthcell::office {
+
+/// A program that we started and that ends with us: when this object goes, and also when the thread that started it
+/// dies without unwinding (a crash, a signal).
+class Process {
+public:
+    /// Input comes from nowhere and output goes to the log, so that no pipe of ours is held open.
+    /// settings: NAME=value, before those of our own environment.
+    Process(std::filesystem::path const& program, std::vector<std::string> const& arguments,
+            std::filesystem::path const& log, std::vector<std::string> const& settings = {});
+    ~Process();
+    Process(Process const&) = delete;
+    Process& operator=(Process const&) = delete;
+
+    [[nodiscard]] pid_t id() const { return id_; }
+
+    /// The exit code once it has ended; 128 + the signal when a signal ended it.
+    std::optional<int> exit_code();
+    std::optional<int> wait(std::chrono::milliseconds at_most);
+
+    /// The files of the sockets that it listens on: a program that is killed leaves them behind.
+    [[nodiscard]] std::vector<std::filesystem::path> sockets() const;
+
+    /// Ends it and everything it started, at once. Another thread may call this.
+    void kill();
+
+private:
+    std::mutex reaping_; // an id must not be signalled once it has been given back to the system
+    pid_t id_ = -1;
+    std::optional<int> exit_code_;
+};
+
+} // namespace hearthcell::office

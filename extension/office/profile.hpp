@@ -1,0 +1,38 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hearthcell::office {
+
+/// What Calc does with the results stored in a file when it opens the file: its own numbering.
+enum class Recalculation { always = 0, never = 1, ask = 2 };
+
+struct Settings {
+    std::filesystem::path package = {};             // an .oxt; none when empty
+    std::string locale = "en-US";                   // of numbers and dates
+    std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
+    std::optional<Recalculation> opening_xlsx = {}; // likewise
+};
+
+/// A user profile in a temporary folder of its own, deleted with this object.
+class Profile {
+public:
+    explicit Profile(Settings const& settings);
+    ~Profile();
+    Profile(Profile const&) = delete;
+    Profile& operator=(Profile const&) = delete;
+
+    [[nodiscard]] std::filesystem::path const& folder() const { return folder_; }
+    [[nodiscard]] std::filesystem::path log() const { return folder_ / "office.log"; }
+
+    /// What the office must be told on its command line to use this profile.
+    [[nodiscard]] std::vector<std::string> arguments() const;
+
+private:
+    std::filesystem::path folder_;
+};
+
+} // namespace hearthcell::office

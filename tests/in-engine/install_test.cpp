@@ -1,0 +1,82 @@
+// The way a person installs it: LibreOffice's own package tool, through extension/install.
+
+#include "calc.hpp"
+
+#include "office/process.hpp"
+#include "office/text.hpp"
+
+#include <chrono>
+#include <fstream>
+#include <sstream>
+
+namespace hearthcell::tests {
+namespace {
+
+using namespace std::chrono_literals;
+
+std::string content(std::filesystem::path const& file) {
+    std::ostringstream text;
+    text << std::ifstream(file).rdbuf();
+    return text.str();
+}
+
+class Install : public testing::Test {
+protected:
+    Install() { std::filesystem::remove_all(folder); }
+    ~Install() override { std::filesystem::remove_all(folder); }
+
+    /// Runs the script on the profile of this test. Gives what it said.
+    std::string run(std::vector<std::string> arguments) {
+        std::filesystem::create_directories(folder);
+        arguments.insert(arguments.end(), {"--profile", profile.string()});
+        std::filesystem::remove(log);
+        office::Process script(INSTALL_SCRIPT, arguments, log);
+        EXPECT_EQ(script.wait(120s), 0) << content(log);
+        return content(log);
+    }
+
+    /// The whole content of a sheet as an office with this profile calculates it.
+    std::string calculated(std::filesystem::path const& sheet) {
+        std::string const url = "-env:UserInstallation=" + office::narrow(office::file_url(profile));
+        office::Process convert(OFFICE_PROGRAM "/soffice",
+                                {url, "--headless", "--convert-to", "csv", "--outdir", folder.string(), sheet.string()},
+                                folder / "convert.log");
+        EXPECT_EQ(convert.wait(120s), 0) << content(folder / "convert.log");
+        return content(folder / sheet.filename().replace_extension(".csv"));
+    }
+
+    std::filesystem::path const folder = scratch_folder() / "install";
+    std::filesystem::path const profile = folder / "profile";
+    std::filesystem::path const log = folder / "said";
+};
+
+int files_named_after_us(std::filesystem::path const& folder) {
+    int count = 0;
+    for (auto const& entry : std::filesystem::recursive_directory_iterator(folder))
+        count += entry.path().filename().string().find("earthcell") != std::string::npos ? 1 : 0;
+    return count;
+}
+
+} // namespace
+
+TEST_F(Install, PutsThePackageIntoAProfileAndTakesItOutAgain) {
+    Document document = Document::blank(office_with_package());
+    document.sheet(0).formula("A1", "=ROUND(STOVE.BOILINGPOINT(0);2)");
+    std::filesystem::create_directories(folder);
+    std::filesystem::path const sheet = folder / "sheet.ods";
+    document.save(sheet);
+
+    run({"--package", package().string()});
+    EXPECT_NE(run({"--list"}).find("is installed"), std::string::npos);
+    EXPECT_GT(files_named_after_us(profile), 0);
+    EXPECT_EQ(calculated(sheet), "99.97\n");
+
+    run({"--package", package().string()}); // again, over itself
+
+    run({"--remove"});
+    EXPECT_NE(run({"--list"}).find("is not installed"), std::string::npos);
+    EXPECT_EQ(calculated(sheet), "#NAME?\n");
+    EXPECT_EQ(files_named_after_us(profile), 0); // LibreOffice clears its copies away at its next start
+}
+
+} // namespace hearthcell::tests
