@@ -23,6 +23,8 @@ constexpr std::uint64_t code_of(Error error) {
         return 503;
     case Error::not_available:
         return 32767;
+    case Error::parameters:
+        return 504;
     }
     return 519;
 }

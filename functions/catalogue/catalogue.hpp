@@ -109,7 +109,12 @@ struct Result {
 };
 
 /// What kind of error a cell shows.
-enum class Error { value, number, not_available };
+enum class Error {
+    value,         ///< #VALUE!
+    number,        ///< #NUM!
+    not_available, ///< #N/A
+    parameters,    ///< Err:504, as Calc itself says of a wrong number of arguments
+};
 
 /// One argument of an example: nothing, a number, a text, or readings in a column (NaN: an empty cell).
 struct Cell {

@@ -91,18 +91,31 @@ std::string formula_cell(std::string const& formula) {
     return "<table:table-cell table:formula=\"" + escaped("of:=" + formula) + "\"/>";
 }
 
-constexpr std::string_view shown(Error error) {
-    return error == Error::value ? "#VALUE!" : error == Error::number ? "#NUM!" : "#N/A";
-}
-constexpr int error_type(Error error) {
-    return error == Error::value ? 3 : error == Error::number ? 6 : 7;
+/// How a cell shows an error, and what ERROR.TYPE calls it.
+struct ShownError {
+    std::string_view text;
+    int type;
+};
+
+ShownError shown(Error error) {
+    switch (error) {
+    case Error::value:
+        return {"#VALUE!", 3};
+    case Error::number:
+        return {"#NUM!", 6};
+    case Error::not_available:
+        return {"#N/A", 7};
+    case Error::parameters:
+        return {"Err:504", 504}; // no example shows it: it would not survive being typed
+    }
+    return {};
 }
 
 /// Columns D (result), E (expected), F (tolerance), H (verdict).
 std::string expected_cells(Expected const& expected) {
     if (expected.kind == Expected::Kind::number)
         return number_cell(expected.number) + number_cell(expected.tolerance);
-    std::string_view const text = expected.kind == Expected::Kind::text ? expected.text : shown(expected.error);
+    std::string_view const text = expected.kind == Expected::Kind::text ? expected.text : shown(expected.error).text;
     return text_cell(text) + "<table:table-cell/>";
 }
 
@@ -117,7 +130,7 @@ std::string verdict_formula(Expected const& expected, std::string const& row) {
         agrees = "IF(ISTEXT(" + result + ");EXACT(" + result + ";" + value + ");FALSE())";
         break;
     case Expected::Kind::error:
-        agrees = "IF(ISERROR(" + result + ");ERROR.TYPE(" + result + ")=" + std::to_string(error_type(expected.error)) +
+        agrees = "IF(ISERROR(" + result + ");ERROR.TYPE(" + result + ")=" + std::to_string(shown(expected.error).type) +
                  ";FALSE())";
         break;
     }

@@ -25,6 +25,7 @@ using office::Sheet;
 
 /// Calc's codes for the errors that cells show.
 inline constexpr CellError not_a_result{503};    // #NUM!
+inline constexpr CellError parameter_list{504};  // Err:504
 inline constexpr CellError not_a_value{519};     // #VALUE!
 inline constexpr CellError unknown_name{525};    // #NAME?
 inline constexpr CellError not_available{32767}; // #N/A

@@ -1,0 +1,47 @@
+#include "calls.hpp"
+
+namespace hearthcell::tests {
+namespace {
+
+std::size_t examples_of_the_catalogue() {
+    std::size_t count = 0;
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            count += function.examples.size();
+    return count;
+}
+
+TEST(AcceptanceWorkbook, FindsEveryExampleOfTheCatalogueToAgree) {
+    Document document = Document::open(office_with_package(), ACCEPTANCE_SHEET);
+    document.recalculate();
+    Sheet const sheet = document.sheet("Checks");
+    EXPECT_EQ(number(sheet.value("B2")), double(examples_of_the_catalogue()));
+    EXPECT_EQ(number(sheet.value("B1")), number(sheet.value("B2")));
+    int const last = 3 + int(number(sheet.value("B2")));
+    for (auto const& row : sheet.shown_rows("A4:H" + std::to_string(last)))
+        EXPECT_EQ(row.at(7), "agrees") << row.at(2) << " gives " << row.at(3) << ", must be " << row.at(4);
+}
+
+TEST(AcceptanceWorkbook, AgreesWithNothingWhereThePackageIsMissing) {
+    Document document = Document::open(office_without_package(), ACCEPTANCE_SHEET);
+    document.recalculate();
+    EXPECT_EQ(number(document.sheet("Checks").value("B1")), 0);
+}
+
+TEST_F(Calc, GivesTheKernelsOwnBitsForEveryExample) {
+    Calls calls(sheet);
+    std::vector<Call> all;
+    std::vector<std::string> formulas;
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            for (Example const& example : function.examples) {
+                all.push_back(calls.of(function, example));
+                formulas.push_back(all.back().formula());
+            }
+    std::vector<CellValue> const results = evaluate(formulas);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        EXPECT_EQ(results[i], all[i].expected()) << formulas[i];
+}
+
+} // namespace
+} // namespace hearthcell::tests

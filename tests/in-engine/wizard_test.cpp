@@ -1,0 +1,86 @@
+// What the function wizard shows, read back from a running Calc, must be what the catalogue says.
+
+#include "calls.hpp"
+
+#include "manifest/generator/output.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/sheet/FunctionArgument.hpp>
+#include <com/sun/star/sheet/XFunctionDescriptions.hpp>
+
+#include <map>
+
+namespace hearthcell::tests {
+namespace {
+
+namespace uno = com::sun::star::uno;
+using com::sun::star::beans::PropertyValue;
+using com::sun::star::sheet::FunctionArgument;
+
+std::string utf8(rtl::OUString const& text) {
+    return rtl::OUStringToOString(text, RTL_TEXTENCODING_UTF8).getStr();
+}
+
+struct Description {
+    std::string text;
+    std::vector<FunctionArgument> arguments;
+};
+
+Description description_of(uno::Sequence<PropertyValue> const& properties) {
+    Description result;
+    for (PropertyValue const& property : properties) {
+        if (property.Name == "Description") {
+            rtl::OUString text;
+            property.Value >>= text;
+            result.text = utf8(text);
+        } else if (property.Name == "Arguments") {
+            uno::Sequence<FunctionArgument> arguments;
+            property.Value >>= arguments;
+            result.arguments.assign(arguments.begin(), arguments.end());
+        }
+    }
+    return result;
+}
+
+std::map<std::string, Description> descriptions_in(Office& office) {
+    auto const& context = office.context();
+    uno::Reference<com::sun::star::sheet::XFunctionDescriptions> const functions(
+        context->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionDescriptions", context),
+        uno::UNO_QUERY_THROW);
+    std::map<std::string, Description> result;
+    for (sal_Int32 i = 0; i < functions->getCount(); ++i) {
+        uno::Sequence<PropertyValue> properties;
+        functions->getByIndex(i) >>= properties;
+        for (PropertyValue const& property : properties)
+            if (rtl::OUString name; property.Name == "Name" && (property.Value >>= name))
+                result[utf8(name)] = description_of(properties);
+    }
+    return result;
+}
+
+TEST(Wizard, ShowsWhatTheCatalogueSaysOfEveryFunctionAndArgument) {
+    std::map<std::string, Description> const shown = descriptions_in(office_with_package());
+    for (Group const& group : catalogue()) {
+        for (Function const& function : group.functions) {
+            std::string const name = "STOVE." + std::string(function.name);
+            ASSERT_TRUE(shown.contains(name)) << name;
+            Description const& description = shown.at(name);
+            EXPECT_EQ(description.text, std::string(function.summary) + ".");
+            ASSERT_EQ(description.arguments.size(), function.arguments.size()) << name;
+            for (std::size_t i = 0; i < function.arguments.size(); ++i) {
+                EXPECT_EQ(utf8(description.arguments[i].Name), function.arguments[i].name) << name;
+                EXPECT_EQ(utf8(description.arguments[i].Description), generator::full_help(function.arguments[i]))
+                    << name;
+            }
+        }
+    }
+}
+
+TEST(Wizard, OffersNothingThatTheCatalogueDoesNotKnow) {
+    for (std::string const& name : office_with_package().functions("STOVE."))
+        EXPECT_NE(find_function(name), nullptr) << name;
+}
+
+} // namespace
+} // namespace hearthcell::tests
