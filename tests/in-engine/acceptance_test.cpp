@@ -1,5 +1,7 @@
 #include "calls.hpp"
 
+#include "functions/explain/explain.hpp"
+
 namespace hearthcell::tests {
 namespace {
 
@@ -41,6 +43,25 @@ TEST_F(Calc, GivesTheKernelsOwnBitsForEveryExample) {
     std::vector<CellValue> const results = evaluate(formulas);
     for (std::size_t i = 0; i < all.size(); ++i)
         EXPECT_EQ(results[i], all[i].expected()) << formulas[i];
+}
+
+TEST_F(Calc, ExplainsEveryExampleInTheKernelsOwnWords) {
+    Calls calls(sheet);
+    std::vector<std::string> formulas, sentences;
+    for (Group const& group : catalogue()) {
+        for (Function const& function : group.functions) {
+            for (Example const& example : function.examples) {
+                Call call = calls.of(function, example);
+                call.texts.insert(call.texts.begin(), "\"" + std::string(function.name) + "\"");
+                sentences.push_back(function.name == "EXPLAIN" ? "Fine." : explain(function, call.values));
+                call.function = find_function("EXPLAIN");
+                formulas.push_back(call.formula());
+            }
+        }
+    }
+    std::vector<CellValue> const results = evaluate(formulas);
+    for (std::size_t i = 0; i < results.size(); ++i)
+        EXPECT_EQ(results[i], CellValue(sentences[i])) << formulas[i];
 }
 
 } // namespace
