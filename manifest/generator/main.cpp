@@ -1,10 +1,12 @@
-// hearthcell-generate WHAT FILE: writes one of the things that are made from the catalogue.
+// hearthcell-generate WHAT FILE: writes one of the things that are made from the catalogue. `readme` does not write a
+// file anew but renews the function table between two marks in it.
 
 #include "manifest/generator/output.hpp"
 
 #include <cstring>
 #include <fstream>
 #include <iostream>
+#include <sstream>
 
 namespace {
 
@@ -16,15 +18,36 @@ struct Output {
 constexpr Output outputs[] = {{"idl", hearthcell::generator::write_idl},
                               {"methods", hearthcell::generator::write_methods},
                               {"registration", hearthcell::generator::write_registration},
-                              {"readme-table", hearthcell::generator::write_readme_table},
                               {"acceptance-sheet", hearthcell::generator::write_acceptance_sheet}};
 
 int usage() {
-    std::cerr << "usage: hearthcell-generate WHAT FILE, where WHAT is one of";
+    std::cerr << "usage: hearthcell-generate WHAT FILE, where WHAT is readme or one of";
     for (Output const& output : outputs)
         std::cerr << " " << output.what;
     std::cerr << "\n";
     return 2;
+}
+
+int write(std::string const& text, char const* path) {
+    std::ofstream file(path);
+    file << text;
+    file.close();
+    if (file)
+        return 0;
+    std::cerr << "hearthcell-generate: cannot write " << path << "\n";
+    return 1;
+}
+
+int renew_readme(char const* path) {
+    std::ifstream file(path);
+    std::stringstream text;
+    text << file.rdbuf();
+    std::string const renewed = hearthcell::generator::with_function_table(text.str());
+    if (!file || renewed.empty()) {
+        std::cerr << "hearthcell-generate: " << path << " has no marks for the function table\n";
+        return 1;
+    }
+    return write(renewed, path);
 }
 
 } // namespace
@@ -32,16 +55,14 @@ int usage() {
 int main(int count, char** arguments) {
     if (count != 3)
         return usage();
+    if (std::strcmp(arguments[1], "readme") == 0)
+        return renew_readme(arguments[2]);
     for (Output const& output : outputs) {
         if (std::strcmp(output.what, arguments[1]) != 0)
             continue;
-        std::ofstream file(arguments[2]);
-        output.write(file);
-        file.close();
-        if (file)
-            return 0;
-        std::cerr << "hearthcell-generate: cannot write " << arguments[2] << "\n";
-        return 1;
+        std::ostringstream text;
+        output.write(text);
+        return write(text.str(), arguments[2]);
     }
     return usage();
 }

@@ -14,6 +14,9 @@ void write_registration(std::ostream& out);
 void write_readme_table(std::ostream& out);
 void write_acceptance_sheet(std::ostream& out);
 
+/// The README with its function table made anew; empty where the marks around it are missing.
+std::string with_function_table(std::string const& readme);
+
 /// "sea-level pressure" as IDL and C++ call it: seaLevelPressure.
 std::string identifier(std::string_view words);
 

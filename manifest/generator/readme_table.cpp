@@ -1,5 +1,7 @@
 #include "manifest/generator/output.hpp"
 
+#include <sstream>
+
 namespace hearthcell::generator {
 
 void write_readme_table(std::ostream& out) {
@@ -17,6 +19,16 @@ void write_readme_table(std::ostream& out) {
             out << " |\n";
         }
     }
+}
+
+std::string with_function_table(std::string const& readme) {
+    constexpr std::string_view opening = "<!-- functions -->\n", closing = "<!-- end of functions -->";
+    std::size_t const start = readme.find(opening), end = readme.find(closing);
+    if (start == std::string::npos || end == std::string::npos || end < start)
+        return "";
+    std::ostringstream table;
+    write_readme_table(table);
+    return readme.substr(0, start + opening.size()) + table.str() + readme.substr(end);
 }
 
 } // namespace hearthcell::generator
