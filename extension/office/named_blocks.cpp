@@ -50,6 +50,7 @@ std::vector<NamedBlock> Document::named_blocks() const {
                                                                                         range_of(cells)};
         }
         std::vector<NamedBlock> blocks;
+        blocks.reserve(by_place.size());
         for (auto const& [place, block] : by_place)
             blocks.push_back(block);
         return blocks;

@@ -60,7 +60,7 @@ Office::Office(Settings const& settings) : profile_(settings) {
 
 Office::~Office() {
     // terminate() of an office that hangs would never come back, so that another thread asks and this one waits.
-    std::thread polite([desktop = std::move(desktop_)] {
+    std::thread polite([desktop = desktop_] {
         try {
             if (desktop.is())
                 desktop->terminate();

@@ -28,6 +28,9 @@ public:
     [[nodiscard]] pid_t process_id() const { return process_->id(); }
     [[nodiscard]] std::filesystem::path const& folder() const { return profile_.folder(); }
 
+    /// The files of the sockets that it listens on, outside its folder.
+    [[nodiscard]] std::vector<std::filesystem::path> const& sockets() const { return sockets_; }
+
     /// Ends it at once. For an office that hangs, from another thread: the call that waits for it throws Gone.
     void kill();
 

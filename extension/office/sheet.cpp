@@ -30,7 +30,7 @@ std::string shown_in(Reference<css::table::XCell> const& cell) {
 
 } // namespace
 
-Sheet::Sheet(Reference<css::sheet::XSpreadsheet> sheet) : sheet_(std::move(sheet)) {}
+Sheet::Sheet(Reference<css::sheet::XSpreadsheet> const& sheet) : sheet_(sheet) {}
 
 Reference<css::table::XCellRange> Sheet::range(std::string const& address) const {
     return sheet_->getCellRangeByName(wide(address));

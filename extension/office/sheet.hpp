@@ -24,7 +24,7 @@ using ValueRows = std::vector<std::vector<CellValue>>;
 /// One sheet of a document. Addresses are written as in Calc: "B3", "A1:C20". Formulas are English, with `;`.
 class Sheet {
 public:
-    explicit Sheet(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> sheet);
+    explicit Sheet(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> const& sheet);
 
     void number(std::string const& address, double value);
     void text(std::string const& address, std::string const& value);
