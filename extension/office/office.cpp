@@ -15,6 +15,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <cstdlib>
 #include <fstream>
 #include <sstream>
 #include <thread>
@@ -80,8 +81,13 @@ void Office::start(std::string const& pipe) {
                                        "--nodefault", "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp"};
     for (std::string const& argument : profile_.arguments())
         arguments.push_back(argument);
+    std::string program = OFFICE_PROGRAM "/soffice.bin";
+    if (char const* const other_root = std::getenv("HEARTHCELL_OFFICE_ROOT")) {
+        arguments.insert(arguments.begin(), {other_root, program});
+        program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
+    }
     // Its temporary files go where they are deleted with the profile, however it ends.
-    process_ = std::make_unique<Process>(OFFICE_PROGRAM "/soffice.bin", arguments, profile_.log(),
+    process_ = std::make_unique<Process>(program, arguments, profile_.log(),
                                          std::vector<std::string>{"TMPDIR=" + profile_.folder().string()});
 }
 

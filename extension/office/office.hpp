@@ -13,6 +13,8 @@
 namespace hearthcell::office {
 
 /// A headless LibreOffice of our own: a fresh profile, its own process, ended and cleared away with this object.
+/// HEARTHCELL_OFFICE_ROOT in the environment names a folder with another Debian in it, whose LibreOffice is then run
+/// (chroot); it must see the same /tmp.
 class Office {
 public:
     explicit Office(Settings const& settings = {});
