@@ -17,7 +17,8 @@ struct TestArchive {
     [[nodiscard]] std::filesystem::path slow() const { return folder / "slow"; }        ///< a formula without end
     [[nodiscard]] std::filesystem::path marker() const { return folder / "macro ran"; } ///< must never be there
 
-    [[nodiscard]] std::vector<Workbook> special() const; ///< the special workbooks that can be recalculated
+    /// All workbooks that can be recalculated, with their paths from this folder.
+    [[nodiscard]] std::vector<Workbook> recalculable() const;
 
     void make(int count) const;
 };

@@ -1,0 +1,27 @@
+#pragma once
+// The archive under test and what several tests want to know of a run on it.
+
+#include "reports.hpp"
+#include "test_archive.hpp"
+
+namespace hearthcell::tests::archive {
+
+TestArchive const& made(); ///< the archive in the build tree
+
+/// Names and cells that the runs collect.
+inline constexpr auto collected = "efficiency,calorific_value,Results.B1,verdict,Readings.B2";
+
+/// The run on the whole archive with two workers: made once, looked at by many tests.
+struct WholeRun {
+    std::map<std::string, std::string> before, after; ///< snapshots of the archive
+    Ended ended;
+};
+WholeRun const& whole_run();
+
+/// Whether two runs report the same, but for what is below `slow/` and for what chance and clock give.
+void expect_the_same_reports(std::filesystem::path const& output, std::filesystem::path const& as_in);
+
+/// Where a cell stands in the files of a run: the value that a copy holds, read from the file itself.
+Held held_in_copy(std::filesystem::path const& file, std::size_t sheet, std::string const& cell);
+
+} // namespace hearthcell::tests::archive

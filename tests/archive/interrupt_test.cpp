@@ -1,0 +1,119 @@
+// Ctrl-C, and going on where it stopped.
+
+#include "archive_runs.hpp"
+
+#include "flat_odf.hpp"
+#include "good_workbooks.hpp"
+
+#include <sys/stat.h>
+
+#include <csignal>
+#include <thread>
+
+namespace hearthcell::tests::archive {
+namespace {
+
+using namespace std::chrono_literals;
+
+/// Which file a name stands for and when it was written: a copy that is made again is another file.
+std::map<std::string, std::string> identities(std::filesystem::path const& output) {
+    std::map<std::string, std::string> all;
+    for (std::string const& copy : copies(output)) {
+        struct stat facts {};
+        ::stat((output / copy).c_str(), &facts);
+        all[copy] = std::to_string(facts.st_ino) + " " + std::to_string(facts.st_mtim.tv_sec) + "." +
+                    std::to_string(facts.st_mtim.tv_nsec);
+    }
+    return all;
+}
+
+Words arguments(std::string const& name) {
+    return {made().good(), made().odd(), "--output", output_of(name), "--workers", "2", "--collect", collected};
+}
+
+void stop_after(Running& run, std::size_t copies_made, int signal) {
+    while (run.running()) {
+        if (std::filesystem::exists(run.output()) && copies(run.output()).size() >= copies_made) {
+            run.send(signal);
+            return;
+        }
+        std::this_thread::sleep_for(20ms);
+    }
+}
+
+/// Copies appear whole or not at all.
+void expect_whole(std::filesystem::path const& output) {
+    for (std::string const& copy : copies(output)) {
+        std::filesystem::path const file = output / copy;
+        if (file.extension() == ".fods") {
+            EXPECT_TRUE(text_of(file).ends_with("</office:document>")) << copy;
+        } else if (file.extension() != ".xls") {
+            EXPECT_NO_THROW(held_in_copy(file, 0, "A1")) << copy;
+        }
+    }
+}
+
+} // namespace
+
+TEST(AnInterruptedRun, StopsCleanlyAndGoesOnWithoutLosingOrRepeatingAnything) {
+    fresh_folder("interrupted");
+    {
+        Running first("interrupted", arguments("interrupted"));
+        stop_after(first, 40, SIGINT);
+        int const status = first.wait(60s);
+        EXPECT_EQ(status, 130) << first.complained(); // as for any program that Ctrl-C stops
+        EXPECT_EQ(first.left_behind(), Words{});
+        expect_whole(first.output());
+    }
+    auto const first = identities(output_of("interrupted"));
+    EXPECT_GE(first.size(), 40U);
+    EXPECT_LT(first.size(), std::size_t(good_count));
+    Ended const second = run("interrupted", arguments("interrupted"));
+    EXPECT_EQ(second.status, 1) << second.complained;
+    auto const all = identities(output_of("interrupted"));
+    for (auto const& [copy, identity] : first)
+        EXPECT_EQ(all.at(copy), identity) << "made again: " << copy;
+    expect_the_same_reports(second.output, whole_run().ended.output);
+
+    auto const started = std::chrono::steady_clock::now();
+    Ended const third = run("interrupted", arguments("interrupted"));
+    EXPECT_EQ(third.status, 1) << third.complained;
+    EXPECT_EQ(identities(output_of("interrupted")), all) << "nothing was left to do";
+    EXPECT_LT(std::chrono::steady_clock::now() - started, 20s);
+    expect_the_same_reports(third.output, whole_run().ended.output);
+    EXPECT_EQ(third.left_behind, Words{});
+}
+
+TEST(AnInterruptedRun, IsStoppedByTheSignalOfASystemThatGoesDown) {
+    fresh_folder("terminated");
+    Running stopped("terminated", arguments("terminated"));
+    stop_after(stopped, 5, SIGTERM);
+    EXPECT_EQ(stopped.wait(60s), 143) << stopped.complained();
+    EXPECT_EQ(stopped.left_behind(), Words{});
+    expect_whole(stopped.output());
+}
+
+TEST(AResumedRun, DoesAgainWhatHasChangedSinceAndNothingElse) {
+    std::filesystem::path const folder = fresh_folder("changed") / "input";
+    std::filesystem::create_directories(folder);
+    for (int number : {0, 1})
+        write_odf(good_workbook(number), folder / ("run " + std::to_string(number) + ".fods"));
+    Words const words{folder, "--output", output_of("changed"), "--workers", "1"};
+    EXPECT_EQ(run("changed", words).status, 0);
+    auto const first = identities(output_of("changed"));
+    write_odf(good_workbook(12), folder / "run 1.fods");
+    EXPECT_EQ(run("changed", words).status, 0);
+    auto const second = identities(output_of("changed"));
+    EXPECT_EQ(second.at("run 0.fods"), first.at("run 0.fods"));
+    EXPECT_NE(second.at("run 1.fods"), first.at("run 1.fods"));
+    Held const now = held_in_copy(output_of("changed") / "run 1.fods", 1, "B1");
+    EXPECT_TRUE(says(digits(std::get<double>(now)), results(readings(12)).boiling_point));
+
+    Words other = words;
+    other.insert(other.end(), {"--set", "calorific_value=16.5"});
+    EXPECT_EQ(run("changed", other).status, 0);
+    auto const third = identities(output_of("changed"));
+    EXPECT_NE(third.at("run 0.fods"), second.at("run 0.fods")) << "with other settings all is done again";
+}
+
+} // namespace hearthcell::tests::archive

@@ -1,0 +1,194 @@
+#include "run.hpp"
+
+#include <fcntl.h>
+#include <signal.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <fstream>
+#include <iterator>
+#include <sstream>
+#include <stdexcept>
+#include <system_error>
+#include <thread>
+
+namespace hearthcell::tests::archive {
+namespace {
+
+namespace fs = std::filesystem;
+using namespace std::chrono_literals;
+
+std::string content_of(fs::path const& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+fs::path folder_of(std::string const& name) {
+    return fs::path(RUNS) / name;
+}
+
+std::vector<pid_t> all_processes() {
+    std::vector<pid_t> ids;
+    for (auto const& entry : fs::directory_iterator("/proc")) {
+        std::string const name = entry.path().filename();
+        if (name.find_first_not_of("0123456789") == std::string::npos)
+            ids.push_back(std::stoi(name));
+    }
+    std::sort(ids.begin(), ids.end());
+    return ids;
+}
+
+/// Name and the fields after it, of /proc/ID/stat; the name may hold anything, the last bracket ends it.
+struct Facts {
+    std::string name;
+    std::vector<std::string> fields; // state, parent, …
+};
+
+Facts facts_of(pid_t process) {
+    std::string const line = content_of("/proc/" + std::to_string(process) + "/stat");
+    std::size_t const open = line.find('('), close = line.rfind(')');
+    if (open == std::string::npos || close == std::string::npos)
+        return {};
+    std::istringstream rest(line.substr(close + 1));
+    return {line.substr(open + 1, close - open - 1), {std::istream_iterator<std::string>(rest), {}}};
+}
+
+[[noreturn]] void become(char* const* arguments, std::vector<char*> const& environment, fs::path const& folder,
+                         uid_t user) {
+    int const in = ::open((folder / "stdin").c_str(), O_RDONLY);
+    int const out = ::open((folder / "stdout").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
+    int const err = ::open((folder / "stderr").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
+    ::dup2(in, STDIN_FILENO);
+    ::dup2(out, STDOUT_FILENO);
+    ::dup2(err, STDERR_FILENO);
+    ::close_range(3, ~0U, 0);
+    if (user != 0 && (::setgid(user) != 0 || ::setuid(user) != 0))
+        ::_exit(126);
+    ::execve(arguments[0], arguments, environment.data());
+    ::_exit(127);
+}
+
+std::vector<char*> pointers(Words& words) {
+    std::vector<char*> list;
+    for (std::string& word : words)
+        list.push_back(word.data());
+    list.push_back(nullptr);
+    return list;
+}
+
+} // namespace
+
+fs::path fresh_folder(std::string const& name) {
+    fs::remove_all(folder_of(name));
+    fs::create_directories(folder_of(name));
+    return folder_of(name);
+}
+
+fs::path output_of(std::string const& name) {
+    return folder_of(name) / "output";
+}
+
+Running::Running(std::string const& name, Words const& arguments, Setting const& setting)
+    : folder_(folder_of(name)), output_(output_of(name)), temporary_(folder_ / "temporary") {
+    fs::create_directories(folder_);
+    fs::remove_all(temporary_);
+    fs::create_directories(temporary_);
+    fs::permissions(temporary_, fs::perms::all);
+    std::ofstream(folder_ / "stdin", std::ios::binary) << setting.standard_input;
+    Words words{ARCHIVE_TOOL};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    Words variables{"TMPDIR=" + temporary_.string(), "HOME=" + temporary_.string(), "PATH=/usr/bin:/bin",
+                    "LC_ALL=C.UTF-8"};
+    std::vector<char*> const argv = pointers(words), environment = pointers(variables);
+    id_ = ::fork();
+    if (id_ < 0)
+        throw std::system_error(errno, std::generic_category(), "fork");
+    if (id_ == 0)
+        become(argv.data(), environment, folder_, setting.user);
+}
+
+Running::~Running() {
+    if (status_)
+        return;
+    ::kill(id_, SIGTERM);
+    for (int i = 0; i < 200 && running(); ++i)
+        std::this_thread::sleep_for(50ms);
+    if (!status_) {
+        ::kill(id_, SIGKILL);
+        ::waitpid(id_, nullptr, 0);
+    }
+}
+
+bool Running::running() {
+    int status = 0;
+    if (!status_ && ::waitpid(id_, &status, WNOHANG) == id_)
+        status_ = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    return !status_;
+}
+
+int Running::wait(std::chrono::seconds at_most) {
+    auto const end = std::chrono::steady_clock::now() + at_most;
+    while (running()) {
+        if (std::chrono::steady_clock::now() > end)
+            throw std::runtime_error("the run does not end; so far it said: " + said() + complained());
+        std::this_thread::sleep_for(10ms);
+    }
+    return *status_;
+}
+
+void Running::send(int signal) const {
+    if (!status_)
+        ::kill(id_, signal);
+}
+
+std::vector<pid_t> Running::offices() const {
+    std::vector<pid_t> children;
+    for (pid_t const process : all_processes()) {
+        Facts const facts = facts_of(process);
+        if (facts.name == "soffice.bin" && facts.fields.at(0) != "Z" && facts.fields.at(1) == std::to_string(id_))
+            children.push_back(process);
+    }
+    return children;
+}
+
+std::string Running::said() const {
+    return content_of(folder_ / "stdout");
+}
+
+std::string Running::complained() const {
+    return content_of(folder_ / "stderr");
+}
+
+Words Running::left_behind() const {
+    Words left;
+    for (auto const& entry : fs::recursive_directory_iterator(temporary_))
+        left.push_back(entry.path());
+    for (pid_t const process : all_processes()) { // every process of the run has the folder in its environment
+        std::string const at = "/proc/" + std::to_string(process);
+        if (content_of(at + "/environ").find(temporary_.string()) != std::string::npos)
+            left.push_back("process " + std::to_string(process) + " " + facts_of(process).name);
+    }
+    for (auto const& entry : fs::directory_iterator("/tmp")) // sockets of offices bear the number of their client
+        if (entry.path().filename().string().find("hearthcell-" + std::to_string(id_) + "-") != std::string::npos)
+            left.push_back(entry.path());
+    return left;
+}
+
+Ended run(std::string const& name, Words const& arguments, Setting const& setting) {
+    Running under_way(name, arguments, setting);
+    int const status = under_way.wait();
+    return {status, under_way.said(), under_way.complained(), under_way.output(), under_way.left_behind()};
+}
+
+double processor_time(pid_t process) {
+    constexpr std::size_t user = 11, system = 12; // of the fields after the name
+    Facts const facts = facts_of(process);
+    if (facts.fields.size() <= system)
+        return 0;
+    return std::stod(facts.fields[user]) / double(::sysconf(_SC_CLK_TCK)) +
+           std::stod(facts.fields[system]) / double(::sysconf(_SC_CLK_TCK));
+}
+
+} // namespace hearthcell::tests::archive
