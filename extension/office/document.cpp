@@ -1,5 +1,6 @@
 #include "office/document.hpp"
 
+#include "office/questions.hpp"
 #include "office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -10,6 +11,7 @@
 #include <com/sun/star/sheet/XCalculatable.hpp>
 
 #include <com/sun/star/util/XCloseable.hpp>
+#include <rtl/ref.hxx>
 
 #include <map>
 
@@ -28,13 +30,18 @@ PropertyValue option(std::string_view name, Any const& value) {
 }
 
 Reference<css::lang::XComponent> load(Office& office, rtl::OUString const& url, Access access) {
-    PropertyValue const options[] = {option("Hidden", Any(true)), option("ReadOnly", Any(access == Access::read_only)),
-                                     option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE)),
-                                     option("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE))};
-    auto const loaded = office.desktop()->loadComponentFromURL(url, "_blank", 0, Sequence<PropertyValue>(options, 4));
-    if (!loaded.is())
-        throw std::runtime_error("LibreOffice could not open " + narrow(url));
-    return loaded;
+    rtl::Reference<Questions> const questions(new Questions);
+    PropertyValue const options[] = {
+        option("Hidden", Any(true)), option("ReadOnly", Any(access == Access::read_only)),
+        option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE)),
+        option("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)),
+        option("InteractionHandler", Any(Reference<css::task::XInteractionHandler>(questions.get())))};
+    auto const loaded = office.desktop()->loadComponentFromURL(url, "_blank", 0, Sequence<PropertyValue>(options, 5));
+    if (loaded.is())
+        return loaded;
+    if (questions->password_wanted())
+        throw WantsPassword(narrow(url) + " is protected by a password");
+    throw NotOpened("LibreOffice could not open " + narrow(url) + questions->messages());
 }
 
 std::string_view filter_for(std::filesystem::path const& file) {
@@ -58,7 +65,7 @@ Document::Document(Reference<css::lang::XComponent> const& loaded) : model_(load
     if (model_.is())
         return;
     Reference<css::util::XCloseable>(loaded, UNO_QUERY_THROW)->close(true);
-    throw std::runtime_error("this is not a spreadsheet");
+    throw NoSpreadsheet("this is not a spreadsheet");
 }
 
 Document Document::blank(Office& office) {

@@ -13,6 +13,20 @@ namespace hearthcell::office {
 
 enum class Access { read_only, read_write };
 
+/// The office could not open a file, which ends no office.
+class NotOpened : public std::runtime_error {
+public:
+    using std::runtime_error::runtime_error;
+};
+class WantsPassword : public NotOpened {
+public:
+    using NotOpened::NotOpened;
+};
+class NoSpreadsheet : public NotOpened {
+public:
+    using NotOpened::NotOpened;
+};
+
 /// A block of cells that a document gives a name.
 struct NamedBlock {
     std::string name;

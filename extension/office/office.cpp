@@ -50,6 +50,19 @@ std::string fresh_pipe_name() {
 } // namespace
 
 Office::Office(Settings const& settings) : profile_(settings) {
+    launch();
+}
+
+Office::~Office() {
+    end();
+}
+
+void Office::restart() {
+    end();
+    launch();
+}
+
+void Office::launch() {
     std::string const pipe = fresh_pipe_name();
     start(pipe);
     asking("connecting to LibreOffice", [&] {
@@ -59,7 +72,7 @@ Office::Office(Settings const& settings) : profile_(settings) {
     });
 }
 
-Office::~Office() {
+void Office::end() {
     // terminate() of an office that hangs would never come back, so that another thread asks and this one waits.
     std::thread polite([desktop = desktop_] {
         try {
@@ -68,12 +81,15 @@ Office::~Office() {
         } catch (css::uno::Exception const&) { // already gone
         }
     });
-    if (!process_->wait(ending_time))
+    if (!desktop_.is() || !process_->wait(ending_time))
         process_->kill();
     polite.join();
+    desktop_.clear();
+    context_.clear();
     std::error_code ignored;
     for (std::filesystem::path const& socket : sockets_)
         std::filesystem::remove(socket, ignored);
+    sockets_.clear();
 }
 
 void Office::start(std::string const& pipe) {

@@ -36,10 +36,16 @@ public:
     /// Ends it at once. For an office that hangs, from another thread: the call that waits for it throws Gone.
     void kill();
 
+    /// Ends it as the user would and starts it anew with the same profile, so that memory it has not given back is
+    /// free again. Documents must be closed.
+    void restart();
+
     /// The display names of the functions Calc offers that start with this, as the function wizard lists them.
     [[nodiscard]] std::vector<std::string> functions(std::string const& starting_with) const;
 
 private:
+    void launch();
+    void end();
     void connect(std::string const& pipe);
     void start(std::string const& pipe);
     [[nodiscard]] std::string log_text() const;

@@ -38,6 +38,8 @@ std::string configuration(Settings const& settings) {
         text += property(loading, "ODFRecalcMode", std::to_string(static_cast<int>(*settings.opening_ods)));
     if (settings.opening_xlsx)
         text += property(loading, "OOXMLRecalcMode", std::to_string(static_cast<int>(*settings.opening_xlsx)));
+    for (Preference const& preference : settings.preferences)
+        text += property(preference.path, preference.name, preference.value);
     return text + "</oor:items>\n";
 }
 

@@ -10,11 +10,19 @@ namespace hearthcell::office {
 /// What Calc does with the results stored in a file when it opens the file: its own numbering.
 enum class Recalculation { always = 0, never = 1, ask = 2 };
 
+/// One value of the office's configuration: {"Office.Common/Save/Document", "GenerateThumbnail", "false"}.
+struct Preference {
+    std::string path;
+    std::string name;
+    std::string value;
+};
+
 struct Settings {
     std::filesystem::path package = {};             // an .oxt; none when empty
     std::string locale = "en-US";                   // of numbers and dates
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
     std::optional<Recalculation> opening_xlsx = {}; // likewise
+    std::vector<Preference> preferences = {};       // further ones
 };
 
 /// A user profile in a temporary folder of its own, deleted with this object.

@@ -1,0 +1,9 @@
+// Prints the manual page of hearthcell-archive, for the build.
+
+#include "archive/options.hpp"
+
+#include <iostream>
+
+int main() {
+    std::cout << hearthcell::archive::manual_page();
+}

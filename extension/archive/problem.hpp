@@ -1,0 +1,45 @@
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+namespace hearthcell::archive {
+
+/// Why a workbook is listed in problems.csv.
+enum class Reason {
+    password,
+    corrupt,
+    unsupported,
+    timed_out,
+    crashed,
+    new_errors,
+    external_links,
+    unreadable,
+    too_large,
+    not_written,
+    symlink_loop,
+    not_set,
+};
+
+/// As problems.csv has it: "timed out".
+std::string_view words(Reason reason);
+Reason reason_of(std::string_view words); // throws std::out_of_range
+
+/// Whether another run on the same file could end differently: such a file is not finished.
+bool may_pass(Reason reason);
+
+struct Problem {
+    Reason reason;
+    std::string detail;
+    int attempts = 1;
+};
+
+/// A workbook cannot be done; says why.
+class Trouble : public std::runtime_error {
+public:
+    Trouble(Reason why, std::string const& detail) : std::runtime_error(detail), reason(why) {}
+    Reason reason;
+};
+
+} // namespace hearthcell::archive

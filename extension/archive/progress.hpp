@@ -1,0 +1,35 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+#include <string>
+
+namespace hearthcell::archive {
+
+/// Says on standard error how far a run is: in one line that renews itself where somebody watches a terminal, in plain
+/// lines now and then where the output goes into a file.
+class Progress {
+public:
+    Progress(std::size_t workbooks, bool quiet);
+    ~Progress();
+    Progress(Progress const&) = delete;
+    Progress& operator=(Progress const&) = delete;
+
+    void done(std::string const& file, std::size_t problems);
+    void tick(); // nothing has happened, but time has passed
+
+    [[nodiscard]] std::size_t files() const { return done_; }
+
+private:
+    [[nodiscard]] std::string words() const;
+    void show(bool now);
+
+    std::size_t const all_;
+    std::size_t done_ = 0, problems_ = 0;
+    bool const quiet_, terminal_;
+    bool shown_ = false;
+    std::chrono::steady_clock::time_point const start_;
+    std::chrono::steady_clock::time_point last_;
+};
+
+} // namespace hearthcell::archive

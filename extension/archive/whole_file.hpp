@@ -1,0 +1,43 @@
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace hearthcell::archive {
+
+/// A new file beside its final place, which takes that place whole or never. Throws std::system_error.
+class WholeFile {
+public:
+    explicit WholeFile(std::filesystem::path place, unsigned mode = 0666);
+    ~WholeFile(); // without place(): nothing has happened
+    WholeFile(WholeFile const&) = delete;
+    WholeFile& operator=(WholeFile const&) = delete;
+
+    void write(std::string_view bytes);
+    void append(std::filesystem::path const& file);
+
+    /// On the disk, then under its name. `durable`: also if the power fails now.
+    void put_in_place(bool durable = true);
+
+private:
+    std::filesystem::path place_, aside_;
+    int file_ = -1;
+};
+
+/// A copy of a file, and what its content hashes to (XXH3, 128 bits). The original is only read.
+struct Copied {
+    std::string hash;
+    std::uint64_t size = 0;
+    unsigned mode = 0;
+};
+Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path const& to);
+
+std::string hash_of(std::string_view bytes);
+std::string hash_of_file(std::filesystem::path const& file);
+
+std::optional<std::string> content_of(std::filesystem::path const& file); // nothing when it cannot be read
+
+} // namespace hearthcell::archive

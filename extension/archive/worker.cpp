@@ -1,0 +1,167 @@
+#include "archive/worker.hpp"
+
+#include "archive/csv.hpp"
+#include "archive/message.hpp"
+#include "archive/warm_office.hpp"
+#include "archive/watchdog.hpp"
+#include "archive/whole_file.hpp"
+#include "archive/workbook.hpp"
+#include "office/text.hpp"
+
+#include <unistd.h>
+
+#include <cstdlib>
+#include <system_error>
+
+namespace hearthcell::archive {
+namespace {
+
+using nlohmann::json;
+
+class Worker {
+public:
+    Worker(Task const& task, int scheduler, std::filesystem::path const& scratch)
+        : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output), watchdog_(scheduler, scratch),
+          office_(task.package, task.options.recycle, watchdog_) {
+        // Deep enough that a link to "../../site.ods" does not end at the root, where it would be saved as another one.
+        bench_ = scratch / "1/2/3/4/5/6/7/8/bench";
+    }
+
+    json answer(std::size_t number) {
+        Input const& input = task_.inputs.workbooks.at(number);
+        json answer{{"workbook", number}};
+        try {
+            Finished const finished = attempt(input);
+            answer["finished"] = true;
+            answer["problems"] = finished.problems.size();
+        } catch (Trouble const& trouble) {
+            answer["finished"] = false;
+            answer["reason"] = words(trouble.reason);
+            answer["detail"] = as_utf8(trouble.what());
+        }
+        std::error_code ignored;
+        std::filesystem::remove_all(bench_, ignored);
+        return answer;
+    }
+
+private:
+    /// Throws Trouble where another attempt, or another run, may end better.
+    Finished attempt(Input const& input) {
+        try {
+            std::filesystem::create_directories(bench_);
+            Format const format = format_of(input.source).value();
+            PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), format, {}};
+            Copied const original = copy_and_hash(input.source, copy.file);
+            std::string const key = task_.key(original.hash);
+            if (auto known = records_.find(input.relative, key))
+                return *known;
+            return do_it(input, copy, original, key);
+        } catch (std::system_error const& problem) { // of our own files: no room, no permission
+            throw Trouble(Reason::not_written, problem.code().message());
+        }
+    }
+
+    Finished do_it(Input const& input, PrivateCopy& copy, Copied const& original, std::string const& key) {
+        Recalculated result;
+        try {
+            copy.stored = inspect(copy.file, copy.format, task_.options.size_limit << 20);
+            result = in_office(copy, input.relative);
+        } catch (Trouble const& trouble) {
+            if (may_pass(trouble.reason))
+                throw;
+            result.finished.problems.push_back({trouble.reason, trouble.what()});
+            for (std::size_t name = 0; name < task_.options.collect.size(); ++name)
+                result.finished.collected.emplace_back();
+        }
+        result.finished.key = key;
+        result.finished.rows_size = result.rows.size();
+        if (!result.saved.empty())
+            result.finished.copy_size = deliver(result.saved, input.relative, original.mode);
+        records_.keep(input.relative, result.finished, result.rows);
+        return result.finished;
+    }
+
+    Recalculated in_office(PrivateCopy const& copy, std::string const& relative) {
+        bool started = false;
+        office::Office& office = office_.get(started);
+        if (started)
+            tell_of(office);
+        watchdog_.arm(std::chrono::duration<double>(task_.options.time_limit));
+        try {
+            Recalculated result = recalculate(office, copy, relative, task_.options, task_.edition);
+            watchdog_.disarm();
+            return result;
+        } catch (std::exception const& problem) {
+            bool const late = watchdog_.disarm();
+            bool const dead = late || dynamic_cast<office::Gone const*>(&problem) != nullptr || !stays_alive(office);
+            if (dead)
+                office_.drop();
+            if (late)
+                throw Trouble(Reason::timed_out, "longer than " + written(task_.options.time_limit) + " s");
+            if (dead)
+                throw Trouble(Reason::crashed, "LibreOffice ended while it had the workbook");
+            if (dynamic_cast<Trouble const*>(&problem) != nullptr)
+                throw;
+            throw Trouble(Reason::corrupt, problem.what());
+        }
+    }
+
+    /// The connection may break a moment before the process is seen to be dead.
+    static bool stays_alive(office::Office& office) {
+        for (int look = 0; look < 10 && office.alive(); ++look)
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        return office.alive();
+    }
+
+    /// So that the scheduler can clear up after us, should we die.
+    void tell_of(office::Office const& office) {
+        json news{{"office", office.process_id()}, {"sockets", json::array()}};
+        for (auto const& socket : office.sockets())
+            news["sockets"].push_back(socket.string());
+        send(scheduler_, news);
+    }
+
+    std::uint64_t deliver(std::filesystem::path const& saved, std::string const& relative, unsigned mode) {
+        std::filesystem::path const place = task_.output / relative;
+        if (std::filesystem::exists(std::filesystem::symlink_status(place)) && !records_.claimed(relative))
+            throw Trouble(Reason::not_written, "a file that this program did not write is in the way");
+        std::filesystem::create_directories(place.parent_path());
+        records_.claim(relative);
+        WholeFile copy(place, (mode & 0666U) | 0600U);
+        copy.append(saved);
+        copy.put_in_place();
+        return std::filesystem::file_size(place);
+    }
+
+    Task const& task_;
+    int scheduler_;
+    std::filesystem::path scratch_, bench_;
+    Records records_;
+    Watchdog watchdog_;
+    WarmOffice office_;
+};
+
+} // namespace
+
+void work(Task const& task, int scheduler, std::filesystem::path const& scratch) {
+    int status = 0;
+    try {
+        ::setenv("TMPDIR", scratch.c_str(), 1); // the office's profile goes there, too
+        Worker worker(task, scheduler, scratch);
+        while (auto const message = receive(scheduler)) {
+            if (message->contains("end"))
+                break;
+            if (!send(scheduler, worker.answer(message->at("workbook").get<std::size_t>())))
+                break;
+        }
+    } catch (NoOffice const& problem) {
+        send(scheduler, {{"no_office", as_utf8(problem.what())}});
+        status = 1;
+    } catch (std::exception const& problem) {
+        send(scheduler, {{"broken", as_utf8(problem.what())}});
+        status = 1;
+    }
+    ::_exit(status); // what the scheduler registered to be done at its own end is not ours to do
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <exception>
+#include <memory>
+#include <string>
+#include <string_view>
+
+struct XML_ParserStruct;
+
+namespace hearthcell::archive {
+
+/// The attributes of an element as the parser has them. Names are "namespace local", see Xml.
+class Attributes {
+public:
+    explicit Attributes(char const** pairs) : pairs_(pairs) {}
+
+    /// The value of the attribute whose name ends with this; empty when it is not there.
+    [[nodiscard]] std::string_view ending(std::string_view name) const;
+    [[nodiscard]] bool has_ending(std::string_view name) const;
+
+private:
+    char const** pairs_;
+};
+
+/// Reads XML as it comes, so that memory does not grow with the file. A name is "namespace local", or only "local"
+/// where there is no namespace.
+class Xml {
+public:
+    Xml();
+    virtual ~Xml();
+    Xml(Xml const&) = delete;
+    Xml& operator=(Xml const&) = delete;
+
+    void feed(std::string_view piece); // throws Trouble(corrupt) where the text is not well-formed
+    void finish();
+
+protected:
+    virtual void opened(std::string_view name, Attributes const& attributes) = 0;
+    virtual void closed(std::string_view name) = 0;
+    virtual void text(std::string_view) {}
+
+    void stop(); // no more is wanted: what comes is ignored
+
+private:
+    struct Free {
+        void operator()(XML_ParserStruct* parser) const;
+    };
+    struct Calls;
+    void parse(std::string_view piece, bool last);
+    template <class Work> void guarded(Work work);
+
+    std::unique_ptr<XML_ParserStruct, Free> parser_;
+    std::exception_ptr thrown_; // must not fly through the parser, which is C
+    bool stopped_ = false;
+};
+
+/// The part of a name after the last blank.
+std::string_view local(std::string_view name);
+
+} // namespace hearthcell::archive
