@@ -146,8 +146,8 @@ std::optional<StoredResults> inspect(std::filesystem::path const& file, Format f
         if (!is_compound && std::none_of(early_xls.begin(), early_xls.end(),
                                          [&](std::string_view early) { return start.starts_with(early); }))
             not_what_it_says(format, start);
-        if (is_compound && !names_stream(file, "Workbook") && !names_stream(file, "Book"))
-            throw Trouble(Reason::unsupported, "a compound file without a workbook in it");
+        if (is_compound)
+            return stored_in_xls(file);
         return std::nullopt;
     }
     return std::nullopt;

@@ -32,6 +32,7 @@ private:
 /// Read from the files themselves: Calc recalculates the cells of an add-in as it opens the file.
 StoredResults stored_in_flat_odf(std::filesystem::path const& file);
 StoredResults stored_in_odf(std::filesystem::path const& file);
+StoredResults stored_in_xls(std::filesystem::path const& file);
 StoredResults stored_in_xlsx(std::filesystem::path const& file);
 
 } // namespace hearthcell::archive

@@ -102,9 +102,12 @@ void Office::start(std::string const& pipe) {
         arguments.insert(arguments.begin(), {other_root, program});
         program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
     }
-    // Its temporary files go where they are deleted with the profile, however it ends.
-    process_ = std::make_unique<Process>(program, arguments, profile_.log(),
-                                         std::vector<std::string>{"TMPDIR=" + profile_.folder().string()});
+    // Its temporary files go where they are deleted with the profile, however it ends; and so does what its libraries
+    // would put into the user's home (settings of the desktop).
+    std::string const folder = profile_.folder().string();
+    process_ = std::make_unique<Process>(
+        program, arguments, profile_.log(),
+        std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder});
 }
 
 void Office::connect(std::string const& pipe) {

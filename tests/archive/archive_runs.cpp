@@ -34,7 +34,8 @@ Held held_in_odf(std::filesystem::path const& file, std::size_t sheet, std::stri
     pugi::xml_node const table =
         xml.select_node(("(//office:spreadsheet/table:table)[" + std::to_string(sheet + 1) + "]").c_str()).node();
     int rows = std::stoi(cell.substr(1)), columns = cell[0] - 'A' + 1;
-    for (pugi::xpath_node const& row : table.select_nodes(".//table:table-row")) {
+    for (pugi::xpath_node const& row :
+         table.select_nodes("table:table-row | table:table-header-rows/table:table-row")) {
         rows -= row.node().attribute("table:number-rows-repeated").as_int(1);
         if (rows > 0)
             continue;

@@ -47,17 +47,13 @@ TEST(Options, SetPutsAValueIntoANamedCellAndACellBeforeRecalculating) {
     for (Row const& row : read_csv(ended.output / "collected.csv"))
         rows[row.at("file")] = row;
     ASSERT_EQ(rows.size(), few.size());
-    Words const headings = csv_headings(ended.output / "collected.csv");
-    auto const starting = [&](std::string const& name) {
-        return *std::find_if(headings.begin(), headings.end(), [&](auto const& one) { return one.starts_with(name); });
-    };
     for (int const number : few) {
         std::string const file = good_workbook(number).path;
         Row const& row = rows.at(file);
         Results const expected = with_calorific_value(number, measured);
-        EXPECT_TRUE(says(row.at(starting("calorific_value")), measured)) << file;
-        EXPECT_TRUE(says(row.at(starting("efficiency")), expected.efficiency)) << file;
-        EXPECT_TRUE(says(row.at(starting("Results.B5")), today("FIREPOWER", {expected.wood_energy, minutes}))) << file;
+        EXPECT_TRUE(says(row.at("calorific_value"), measured)) << file;
+        EXPECT_TRUE(says(row.at("efficiency"), expected.efficiency)) << file;
+        EXPECT_TRUE(says(row.at("Results.B5"), today("FIREPOWER", {expected.wood_energy, minutes}))) << file;
         if (std::filesystem::path(file).extension() != ".xls") {
             EXPECT_EQ(held_in_copy(ended.output / file, 0, "B7"), Held(measured)) << "and in the copy: " << file;
         }

@@ -94,13 +94,15 @@ Running::Running(std::string const& name, Words const& arguments, Setting const&
     : folder_(folder_of(name)), output_(output_of(name)), temporary_(folder_ / "temporary") {
     fs::create_directories(folder_);
     fs::remove_all(temporary_);
-    fs::create_directories(temporary_);
-    fs::permissions(temporary_, fs::perms::all);
+    for (fs::path const& place : {temporary_ / "scratch", temporary_ / "home"}) {
+        fs::create_directories(place);
+        fs::permissions(place, fs::perms::all);
+    }
     std::ofstream(folder_ / "stdin", std::ios::binary) << setting.standard_input;
     Words words{ARCHIVE_TOOL};
     words.insert(words.end(), arguments.begin(), arguments.end());
-    Words variables{"TMPDIR=" + temporary_.string(), "HOME=" + temporary_.string(), "PATH=/usr/bin:/bin",
-                    "LC_ALL=C.UTF-8"};
+    Words variables{"TMPDIR=" + (temporary_ / "scratch").string(), "HOME=" + (temporary_ / "home").string(),
+                    "PATH=/usr/bin:/bin", "LC_ALL=C.UTF-8"};
     std::vector<char*> const argv = pointers(words), environment = pointers(variables);
     id_ = ::fork();
     if (id_ < 0)
@@ -163,8 +165,9 @@ std::string Running::complained() const {
 
 Words Running::left_behind() const {
     Words left;
-    for (auto const& entry : fs::recursive_directory_iterator(temporary_))
-        left.push_back(entry.path());
+    for (char const* place : {"scratch", "home"})
+        for (auto const& entry : fs::recursive_directory_iterator(temporary_ / place))
+            left.push_back(entry.path());
     for (pid_t const process : all_processes()) { // every process of the run has the folder in its environment
         std::string const at = "/proc/" + std::to_string(process);
         if (content_of(at + "/environ").find(temporary_.string()) != std::string::npos)

@@ -38,7 +38,7 @@ public:
     [[nodiscard]] std::string said() const;       ///< standard output
     [[nodiscard]] std::string complained() const; ///< standard error
 
-    /// What a run may not leave: processes and temporary files. Empty when all is well.
+    /// What a run may not leave: processes, temporary files, anything in its user's home. Empty when all is well.
     [[nodiscard]] Words left_behind() const;
 
     [[nodiscard]] std::filesystem::path const& output() const { return output_; }

@@ -5,6 +5,7 @@
 
 #include "office/text.hpp"
 
+#include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <pugixml.hpp>
@@ -134,12 +135,18 @@ void write_with_password(office::Office& office, std::filesystem::path const& fl
     office::Document const document = office::Document::open(office, flat);
     std::map<std::string, char const*> const filters{
         {".ods", "calc8"}, {".xlsx", "Calc MS Excel 2007 XML"}, {".xls", "MS Excel 97"}};
-    auto const option = [](char const* name, std::string const& value) {
-        return css::beans::PropertyValue(office::wide(name), 0, css::uno::Any(office::wide(value)),
-                                         css::beans::PropertyState_DIRECT_VALUE);
+    auto const option = [](char const* name, css::uno::Any const& value) {
+        return css::beans::PropertyValue(office::wide(name), 0, value, css::beans::PropertyState_DIRECT_VALUE);
     };
-    css::beans::PropertyValue const options[] = {option("FilterName", filters.at(file.extension().string())),
-                                                 option("Password", "invented")};
+    css::uno::Any const password(office::wide("invented"));
+    // The filter of .xlsx wants it in a form of its own, and saves in the clear without a word otherwise.
+    css::beans::NamedValue const encryption[] = {{office::wide("CryptoType"), css::uno::Any(office::wide("Standard"))},
+                                                 {office::wide("OOXPassword"), password}};
+    bool const is_xlsx = file.extension() == ".xlsx";
+    css::beans::PropertyValue const options[] = {
+        option("FilterName", css::uno::Any(office::wide(filters.at(file.extension().string())))),
+        is_xlsx ? option("EncryptionData", css::uno::Any(css::uno::Sequence<css::beans::NamedValue>(encryption, 2)))
+                : option("Password", password)};
     office::asking("saving under a password", [&] {
         css::uno::Reference<css::frame::XStorable>(document.model(), css::uno::UNO_QUERY_THROW)
             ->storeToURL(office::file_url(file), css::uno::Sequence<css::beans::PropertyValue>(options, 2));

@@ -169,23 +169,17 @@ TEST(TheWholeArchive, CollectsOneRowAWorkbookWithUnits) {
     std::map<std::string, Row> rows;
     for (Row const& row : read_csv(file))
         EXPECT_TRUE(rows.emplace(row.at("file"), row).second) << row.at("file");
-    Words const headings = csv_headings(file);
-    auto const column = [&](std::string const& name) {
-        for (std::string const& heading : headings)
-            if (heading.starts_with(name))
-                return heading;
-        throw std::runtime_error("no column " + name);
-    };
-    EXPECT_NE(column("Results.B1").find("°C"), std::string::npos) << column("Results.B1");
     for (int number = 0; number < good_count; ++number) {
         Workbook const workbook = good_workbook(number);
         Row const& row = rows.at("good/" + workbook.path.string());
         Results const out = results(readings(number));
-        EXPECT_TRUE(says(row.at(column("efficiency")), out.efficiency)) << workbook.path;
-        EXPECT_TRUE(says(row.at(column("calorific_value")), readings(number).calorific_value));
-        EXPECT_TRUE(says(row.at(column("Results.B1")), out.boiling_point));
-        EXPECT_TRUE(says(row.at(column("Readings.B2")), readings(number).water));
-        EXPECT_TRUE(says(row.at(column("verdict")), workbook.sheets[1].rows[7][1].now));
+        EXPECT_EQ(row.at("Results.B1 unit"), "°C") << workbook.path;
+        EXPECT_EQ(row.at("calorific_value unit"), "") << "typed in, no function of ours";
+        EXPECT_TRUE(says(row.at("efficiency"), out.efficiency)) << workbook.path;
+        EXPECT_TRUE(says(row.at("calorific_value"), readings(number).calorific_value));
+        EXPECT_TRUE(says(row.at("Results.B1"), out.boiling_point));
+        EXPECT_TRUE(says(row.at("Readings.B2"), readings(number).water));
+        EXPECT_TRUE(says(row.at("verdict"), workbook.sheets[1].rows[7][1].now));
     }
 }
 
@@ -199,7 +193,7 @@ TEST(TheWholeArchive, WritesReportsThatFollowTheStandardForCommaSeparatedValues)
 
 TEST(TheWholeArchive, PrintsTheSummaryThatItKeeps) {
     std::string const summary = text_of(output() / "summary.txt");
-    EXPECT_TRUE(whole_run().ended.said.ends_with(summary)) << whole_run().ended.said;
+    EXPECT_NE(whole_run().ended.said.find(summary), std::string::npos) << whole_run().ended.said;
     for (std::string const words : {"STOVE.BOILINGPOINT", "STOVE.WOODENERGY", "password", "corrupt", "timed out"})
         EXPECT_NE(summary.find(words), std::string::npos) << words << "\n" << summary;
 }
