@@ -42,7 +42,8 @@ int coarse(int code) {
 
 bool same_error(Fault const& before, Fault const& after) {
     // A text that is in no table of ours is an error in another language: which one, we cannot tell.
-    return before.code == 0 || before.code == after.code || before.code == coarse(after.code);
+    return before.code == 0 || after.code == link_not_followed || before.code == after.code ||
+           before.code == coarse(after.code);
 }
 
 } // namespace

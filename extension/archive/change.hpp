@@ -25,7 +25,11 @@ struct Change {
     std::optional<double> relative; // of the number before
     Kind kind = Kind::number;
     Restless restless = Restless::no;
+    bool own = false; // reads no cell that has changed: it is computed in another way now
 };
+
+/// Calc's error where a formula would have to ask another file or the net, and must not.
+inline constexpr int link_not_followed = 540;
 
 /// Nothing when both are the same. A file holds 15 digits of a number, so that one unit of the fifteenth is no change;
 /// nor is it when the file names an error more coarsely than Calc does.

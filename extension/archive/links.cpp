@@ -5,8 +5,10 @@
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <osl/file.hxx>
 #include <rtl/uri.hxx>
 
+#include <algorithm>
 #include <set>
 
 namespace css = com::sun::star;
@@ -49,6 +51,23 @@ std::string external_links(office::Document const& workbook) {
             text += (file == *files.begin() ? "" : ", ") + file;
         return text;
     });
+}
+
+std::string with_original_links(std::string formula, Places const& places) {
+    std::filesystem::path top = places.copy;
+    for (int level = 0; level < folders_above_copy; ++level)
+        top = top.parent_path();
+    std::string const ours = narrow(office::file_url(top)) + "/";
+    for (auto at = formula.find(ours); at != std::string::npos; at = formula.find(ours, at + 1)) {
+        auto const end = std::min(formula.find('\'', at), formula.size());
+        rtl::OUString path;
+        if (osl::FileBase::getSystemPathFromFileURL(office::wide(formula.substr(at, end - at)), path) !=
+            osl::FileBase::E_None)
+            continue;
+        auto const relative = std::filesystem::path(narrow(path)).lexically_relative(places.copy);
+        formula.replace(at, end - at, narrow(office::file_url(places.original / relative)));
+    }
+    return formula;
 }
 
 } // namespace hearthcell::archive

@@ -8,6 +8,7 @@
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XNamedRange.hpp>
@@ -141,12 +142,16 @@ Assignment read_assignment(std::string const& text) {
     return {text.substr(0, sign), value};
 }
 
-void assign(office::Document const& workbook, Assignment const& assignment) {
-    office::asking("setting " + assignment.name, [&] {
+std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment) {
+    return office::asking("setting " + assignment.name, [&]() -> std::optional<Place> {
         auto const target = find(workbook, assignment.name);
         if (!target)
             throw Trouble(Reason::not_set, "there is no " + assignment.name);
         put(*target, assignment);
+        if (target->constant.is())
+            return std::nullopt;
+        auto const at = Reference<css::sheet::XCellAddressable>(target->cell, UNO_QUERY_THROW)->getCellAddress();
+        return Place{at.Sheet, at.Row, at.Column};
     });
 }
 

@@ -18,8 +18,8 @@ struct Assignment {
 Assignment read_assignment(std::string const& text); // throws std::invalid_argument
 
 /// Puts the value into the defined name or cell ("Sheet.B4"). Throws Trouble(not_set) where the workbook has no such
-/// cell, or does not let it be changed.
-void assign(office::Document const& workbook, Assignment const& assignment);
+/// cell, or does not let it be changed. Gives the cell; nothing when the name is a constant.
+std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment);
 
 /// What --collect gives of a workbook for one name: empty where it has no such cell.
 struct Collected {

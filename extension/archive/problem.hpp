@@ -20,6 +20,7 @@ enum class Reason {
     not_written,
     symlink_loop,
     not_set,
+    failed,
 };
 
 /// As problems.csv has it: "timed out".

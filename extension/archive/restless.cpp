@@ -2,7 +2,7 @@
 
 #include "archive/formula.hpp"
 
-#include <set>
+#include <algorithm>
 
 namespace hearthcell::archive {
 namespace {
@@ -67,6 +67,17 @@ void mark_restless(std::vector<Change>& changes, Scope const& scope) {
         else
             for (auto reader = readers.rbegin(); reader != readers.rend(); ++reader)
                 more = follow(*reader, marked) || more;
+    }
+}
+
+void mark_own(std::vector<Change>& changes, std::set<Place> set_before, Scope const& scope) {
+    std::set<Place> moved = std::move(set_before);
+    for (Change const& change : changes)
+        moved.insert(moved.end(), change.place);
+    for (Change& change : changes) {
+        auto const read = references(change.formula, change.place.sheet, scope);
+        change.own =
+            std::none_of(read.begin(), read.end(), [&](Range const& range) { return holds_any(range, moved); });
     }
 }
 

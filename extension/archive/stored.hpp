@@ -13,6 +13,7 @@ struct Stored {
     Place place;
     Value value;
     bool clock = false; // a date or time: written in seconds, not in digits of the number
+    bool perhaps_text = false; // the number is 0, and may stand for a text that the file does not hold
 };
 
 /// All stored results of a workbook, to be looked up by place.

@@ -108,8 +108,11 @@ private:
             place_ = {index_, number_at<std::uint16_t>(record.data, 0), number_at<std::uint16_t>(record.data, 2)};
             auto const result = result_in(record.data);
             waits_for_text_ = !result;
-            if (result)
-                results_.add({place_, *result, false});
+            // LibreOffice writes 0 for the text that a formula gives when its cell is formatted as a number.
+            if (result) {
+                double const* const number = std::get_if<double>(&*result);
+                results_.add({place_, *result, false, number != nullptr && *number == 0});
+            }
         } else if (record.kind == text_result && waits_for_text_ && is_version_8_) {
             // In earlier versions a text is in one of many old code pages: no result rather than a wrong one.
             waits_for_text_ = false;

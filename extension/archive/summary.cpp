@@ -28,21 +28,29 @@ std::string counted(std::size_t number, char const* one, char const* many) {
 std::string basis(std::string const& name) {
     Function const* const function = name.empty() ? nullptr : find_function(name);
     if (function == nullptr)
-        return "follow from these, or from what was set";
+        return {};
     return function->sources.empty() ? std::string() : std::string(function->sources[0].title);
 }
 
+std::vector<std::string> function_row(std::string const& name, Tally::Group const& group) {
+    return {name.empty() ? "other formulas" : name,
+            std::to_string(group.cells),
+            std::to_string(group.own),
+            percent(group.low),
+            percent(group.high),
+            basis(name)};
+}
+
 std::string functions_table(Tally const& tally) {
-    TextTable table{
-        {{"changed", "cells", "lowest", "highest", "computed now by"}}, 1, {false, true, true, true, false}};
+    TextTable table{{{"changed", "cells", "by itself", "lowest", "highest", "computed now by"}},
+                    1,
+                    {false, true, true, true, true, false}};
     for (auto const& [name, group] : tally.functions)
         if (!name.empty())
-            table.rows.push_back(
-                {name, std::to_string(group.cells), percent(group.low), percent(group.high), basis(name)});
+            table.rows.push_back(function_row(name, group));
     if (auto const others = tally.functions.find(""); others != tally.functions.end())
-        table.rows.push_back({"other formulas", std::to_string(others->second.cells), percent(others->second.low),
-                              percent(others->second.high), basis({})});
-    return draw(table) + "\n";
+        table.rows.push_back(function_row({}, others->second));
+    return draw(table) + "  By itself: the cell reads no changed cell, so that its own computation changed.\n\n";
 }
 
 std::string sizes_table(Tally const& tally) {
@@ -86,6 +94,8 @@ std::string text_of(Summary const& summary) {
             std::to_string(tally.unchanged) + " the same";
     if (tally.restless > 0)
         text += ", " + std::to_string(tally.restless) + " that change by themselves and are not counted";
+    if (tally.links_not_followed > 0)
+        text += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
     if (tally.without_result > 0)
         text += "; " + std::to_string(tally.without_result) + " were saved without a result";
     text += "\n\n";
@@ -94,7 +104,7 @@ std::string text_of(Summary const& summary) {
     if (!summary.collected.empty())
         text += counts_table("collected", "workbooks", summary.collected);
     if (!summary.problems.empty())
-        text += counts_table("problems", "files", summary.problems);
+        text += counts_table("problems", "cases", summary.problems);
     text.erase(text.find_last_not_of('\n') + 1);
     return text + "\n";
 }

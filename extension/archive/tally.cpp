@@ -42,6 +42,7 @@ void Tally::count(Change const& change) {
     for (Function const* const function : names) {
         Group& group = functions[function == nullptr ? std::string() : "STOVE." + std::string(function->name)];
         ++group.cells;
+        group.own += change.own ? 1 : 0;
         widen(group, change.relative, change.relative);
     }
     if (change.relative) {
@@ -54,12 +55,14 @@ void Tally::add(Tally const& other) {
     formulas += other.formulas;
     without_result += other.without_result;
     unchanged += other.unchanged;
+    links_not_followed += other.links_not_followed;
     restless += other.restless;
     for (auto const& [kind, cells] : other.kinds)
         kinds[kind] += cells;
     for (auto const& [name, theirs] : other.functions) {
         Group& group = functions[name];
         group.cells += theirs.cells;
+        group.own += theirs.own;
         widen(group, theirs.low, theirs.high);
     }
     for (std::size_t at = 0; at < sizes.size(); ++at)
@@ -75,25 +78,28 @@ std::uint64_t Tally::changed() const {
 
 void to_json(nlohmann::json& json, Tally const& tally) {
     json = {{"formulas", tally.formulas},   {"without_result", tally.without_result},
-            {"unchanged", tally.unchanged}, {"changed", tally.changed()},
-            {"volatile", tally.restless},   {"kinds", tally.kinds},
-            {"sizes", tally.sizes}};
+            {"unchanged", tally.unchanged}, {"links_not_followed", tally.links_not_followed},
+            {"changed", tally.changed()},   {"volatile", tally.restless},
+            {"kinds", tally.kinds},         {"sizes", tally.sizes}};
     json["functions"] = nlohmann::json::object();
     for (auto const& [name, group] : tally.functions)
-        json["functions"][name] = {
-            {"cells", group.cells}, {"lowest", or_null(group.low)}, {"highest", or_null(group.high)}};
+        json["functions"][name] = {{"cells", group.cells},
+                                   {"own", group.own},
+                                   {"lowest", or_null(group.low)},
+                                   {"highest", or_null(group.high)}};
 }
 
 void from_json(nlohmann::json const& json, Tally& tally) {
     json.at("formulas").get_to(tally.formulas);
     json.at("without_result").get_to(tally.without_result);
     json.at("unchanged").get_to(tally.unchanged);
+    json.at("links_not_followed").get_to(tally.links_not_followed);
     json.at("volatile").get_to(tally.restless);
     json.at("kinds").get_to(tally.kinds);
     json.at("sizes").get_to(tally.sizes);
     for (auto const& [name, group] : json.at("functions").items())
-        tally.functions[name] = {group.at("cells").get<std::uint64_t>(), number_in(group.at("lowest")),
-                                 number_in(group.at("highest"))};
+        tally.functions[name] = {group.at("cells").get<std::uint64_t>(), group.at("own").get<std::uint64_t>(),
+                                 number_in(group.at("lowest")), number_in(group.at("highest"))};
 }
 
 } // namespace hearthcell::archive

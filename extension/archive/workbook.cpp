@@ -1,10 +1,9 @@
 #include "archive/workbook.hpp"
 
+#include "archive/comparison.hpp"
 #include "archive/csv.hpp"
-#include "archive/formula.hpp"
 #include "archive/formula_cells.hpp"
 #include "archive/links.hpp"
-#include "archive/restless.hpp"
 #include "archive/sharing.hpp"
 #include "office/document.hpp"
 #include "office/text.hpp"
@@ -45,56 +44,10 @@ StoredResults results_in(Document const& workbook) {
     return results;
 }
 
-Scope scope_of(Document const& workbook) {
-    Scope scope;
-    int const sheets = workbook.sheets();
-    for (int sheet = 0; sheet < sheets; ++sheet)
-        scope.sheets.push_back(workbook.sheet(sheet).name());
-    for (office::NamedBlock const& block : workbook.named_blocks()) {
-        auto const sheet = std::find(scope.sheets.begin(), scope.sheets.end(), block.sheet);
-        Range range;
-        if (sheet != scope.sheets.end() &&
-            read_range(block.range, static_cast<int>(sheet - scope.sheets.begin()), range))
-            scope.names[upper(block.name)] = range;
-    }
-    return scope;
-}
-
-/// The changes in the order of the cells, and the formulas under their stored names.
-struct Compared {
-    std::vector<Change> changes;
-    Tally tally;
-};
-
-Compared compare(Document const& workbook, StoredResults const& stored) {
-    Compared all;
-    Scope const scope = scope_of(workbook);
-    visit_formulas(workbook, [&](Place const& place, Value const& after, Formula const& formula) {
-        ++all.tally.formulas;
-        Stored const* const found = stored.find(place);
-        Stored const before = found != nullptr ? *found : Stored{place, {}, false};
-        if (std::holds_alternative<std::monostate>(before.value))
-            ++all.tally.without_result;
-        auto const kind = kind_of_change(before, after);
-        if (!kind) {
-            ++all.tally.unchanged;
-            return;
-        }
-        all.changes.push_back({place, scope.sheets.at(static_cast<std::size_t>(place.sheet)), as_shown(formula()),
-                               before.value, after, relative_change(before.value, after), *kind, Restless::no});
-    });
-    std::sort(all.changes.begin(), all.changes.end(),
-              [](Change const& a, Change const& b) { return a.place < b.place; });
-    mark_restless(all.changes, scope);
-    for (Change const& change : all.changes)
-        all.tally.count(change);
-    return all;
-}
-
 /// What the reports list as problems of a workbook that could be done.
-std::vector<Problem> problems_in(Document const& workbook, std::vector<Change> const& changes) {
-    std::vector<Problem> problems;
+void add_problems(Document const& workbook, Comparison const& comparison, std::vector<Problem>& problems) {
     auto const is_new_error = [](Change const& change) { return change.kind == Kind::new_error; };
+    auto const& changes = comparison.changes;
     auto const cells = std::count_if(changes.begin(), changes.end(), is_new_error);
     if (cells > 0) {
         auto const first = std::find_if(changes.begin(), changes.end(), is_new_error);
@@ -102,9 +55,13 @@ std::vector<Problem> problems_in(Document const& workbook, std::vector<Change> c
                             std::to_string(cells) + (cells == 1 ? " cell: " : " cells, the first ") + first->sheet +
                                 "." + cell_name(first->place) + " " + written(first->after) + ", " + first->formula});
     }
-    if (auto const links = external_links(workbook); !links.empty())
+    std::string links = external_links(workbook);
+    if (auto const lost = comparison.tally.links_not_followed; lost > 0)
+        links += (links.empty() ? "formulas that ask the net" : "") + std::string("; ") + std::to_string(lost) +
+                 (lost == 1 ? " cell needs" : " cells need") +
+                 " what the file holds no copy of, and will show it again when the links are updated";
+    if (!links.empty())
         problems.push_back({Reason::external_links, links});
-    return problems;
 }
 
 void save(Document& workbook, std::filesystem::path const& file) {
@@ -117,14 +74,18 @@ void save(Document& workbook, std::filesystem::path const& file) {
     }
 }
 
-void set_all(Document const& workbook, Options const& options, std::vector<Problem>& problems) {
+/// The cells that were set.
+std::set<Place> set_all(Document const& workbook, Options const& options, std::vector<Problem>& problems) {
+    std::set<Place> places;
     for (Assignment const& assignment : options.set) {
         try {
-            assign(workbook, assignment);
+            if (auto const place = assign(workbook, assignment))
+                places.insert(*place);
         } catch (Trouble const& trouble) {
             problems.push_back({trouble.reason, trouble.what()});
         }
     }
+    return places;
 }
 
 } // namespace
@@ -132,18 +93,17 @@ void set_all(Document const& workbook, Options const& options, std::vector<Probl
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, std::string const& relative,
                          Options const& options, std::string const& edition) {
     Document workbook = open(office, copy.file);
-    StoredResults own;
-    if (!copy.stored)
-        own = results_in(workbook);
+    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook);
+    StoredResults const& stored = copy.stored ? *copy.stored : own;
 
     Recalculated result;
-    set_all(workbook, options, result.finished.problems);
+    auto const set = set_all(workbook, options, result.finished.problems);
     workbook.recalculate();
-    Compared const compared = compare(workbook, copy.stored ? *copy.stored : own);
-    result.finished.tally = compared.tally;
-    for (Problem const& problem : problems_in(workbook, compared.changes))
-        result.finished.problems.push_back(problem);
-    for (Change const& change : compared.changes)
+    Comparison const comparison =
+        compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path()});
+    result.finished.tally = comparison.tally;
+    add_problems(workbook, comparison, result.finished.problems);
+    for (Change const& change : comparison.changes)
         result.rows += csv_row(row_of(relative, change));
     for (std::string const& name : options.collect)
         result.finished.collected.push_back(collect(workbook, name));

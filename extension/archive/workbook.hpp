@@ -13,7 +13,7 @@ namespace hearthcell::archive {
 
 /// A private copy of a workbook, on which the office may do as it likes.
 struct PrivateCopy {
-    std::filesystem::path file;
+    std::filesystem::path file, original;
     Format format;
     std::optional<StoredResults> stored; // .xls: only the office knows them
 };

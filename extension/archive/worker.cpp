@@ -1,6 +1,7 @@
 #include "archive/worker.hpp"
 
 #include "archive/csv.hpp"
+#include "archive/links.hpp"
 #include "archive/message.hpp"
 #include "archive/warm_office.hpp"
 #include "archive/watchdog.hpp"
@@ -24,7 +25,9 @@ public:
         : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output), watchdog_(scheduler, scratch),
           office_(task.package, task.options.recycle, watchdog_) {
         // Deep enough that a link to "../../site.ods" does not end at the root, where it would be saved as another one.
-        bench_ = scratch / "1/2/3/4/5/6/7/8/bench";
+        bench_ = scratch;
+        for (int level = 1; level <= folders_above_copy; ++level)
+            bench_ /= std::to_string(level);
     }
 
     json answer(std::size_t number) {
@@ -50,7 +53,7 @@ private:
         try {
             std::filesystem::create_directories(bench_);
             Format const format = format_of(input.source).value();
-            PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), format, {}};
+            PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), input.source, format, {}};
             Copied const original = copy_and_hash(input.source, copy.file);
             std::string const key = task_.key(original.hash);
             if (auto known = records_.find(input.relative, key))
@@ -102,7 +105,7 @@ private:
                 throw Trouble(Reason::crashed, "LibreOffice ended while it had the workbook");
             if (dynamic_cast<Trouble const*>(&problem) != nullptr)
                 throw;
-            throw Trouble(Reason::corrupt, problem.what());
+            throw Trouble(Reason::failed, problem.what());
         }
     }
 

@@ -68,6 +68,11 @@ Document::Document(Reference<css::lang::XComponent> const& loaded) : model_(load
     throw NoSpreadsheet("this is not a spreadsheet");
 }
 
+// The SDK's references do not move: a default would leave both closing the document.
+Document::Document(Document&& other) noexcept : model_(other.model_) {
+    other.model_.clear();
+}
+
 Document Document::blank(Office& office) {
     return asking("making a new spreadsheet",
                   [&] { return Document(load(office, "private:factory/scalc", Access::read_write)); });

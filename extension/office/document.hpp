@@ -41,7 +41,7 @@ public:
     static Document blank(Office& office);
     static Document open(Office& office, std::filesystem::path const& file, Access access = Access::read_only);
     ~Document();
-    Document(Document&&) = default;
+    Document(Document&& other) noexcept;
     Document& operator=(Document&&) = delete;
     Document(Document const&) = delete;
     Document& operator=(Document const&) = delete;
