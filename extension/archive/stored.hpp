@@ -3,6 +3,7 @@
 #include "archive/value.hpp"
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,5 +34,6 @@ private:
 StoredResults stored_in_flat_odf(std::filesystem::path const& file);
 StoredResults stored_in_odf(std::filesystem::path const& file);
 StoredResults stored_in_xlsx(std::filesystem::path const& file);
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file); // nothing when it is encrypted
 
 } // namespace hearthcell::archive
