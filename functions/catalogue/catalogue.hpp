@@ -42,6 +42,7 @@ enum class Measure {
     fuel_per_water,
     simmer_energy,
     ratio,
+    confidence,
     words,
 };
 
@@ -179,9 +180,10 @@ struct Group {
 std::span<Function const> site_and_water();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
+std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 4> catalogue();
+std::array<Group, 5> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);
