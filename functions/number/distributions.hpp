@@ -10,7 +10,8 @@ double t_exceeded(double beyond, double degrees_of_freedom);
 /// How probable a Student's t at least as far from 0 as this is, both sides together.
 double probability_beyond(double t, double degrees_of_freedom);
 
-/// How probable it is that a noncentral t is farther from 0 than `t`, both sides together.
+/// How probable it is that a noncentral t is farther from 0 than `t`, both sides together. From two
+/// degrees of freedom on.
 double probability_beyond(double t, double degrees_of_freedom, double noncentrality);
 
 } // namespace hearthcell
