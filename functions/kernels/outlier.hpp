@@ -35,7 +35,7 @@ inline Outcome outlier(Given const& given) {
         }
     }
     bool const apart = farthest > critical_distance(series.runs, 1 - given.numbers[0]) * series.deviation();
-    return apart && series.variance > 0 ? double(place) : 0.0;
+    return apart ? double(place) : 0.0;
 }
 
 } // namespace hearthcell::kernels
