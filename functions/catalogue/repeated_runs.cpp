@@ -211,12 +211,11 @@ constexpr Function functions[] = {
                     .help = "Result of the standard's own laboratory test, see STOVE.EXPLAIN",
                     .zero_is_doubtful = true}},
      .result = {"tier", Measure::ratio, 0, 5},
-     .kernel = stepwise<[](double value, Choice measure) { return double(kernels::performance_tier(value, measure)); }>,
+     .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
      .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
-                   "tiers 1 to 5 from 18.3, 11.5, 7.2, 4.4, 3.0 "
-                   "g/MJ delivered down",
-                   "tiers 1 to 5 from 1031, 481, 218, 62, 5 mg/MJ delivered down",
-                   "tiers 1 to 5 from 60, 68, 77, 86, 95 up", "tiers 1 to 5 below 35, 25, 20, 15, 10"},
+                   "tiers 1 to 5 at 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ or less",
+                   "tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less", "tiers 1 to 5 from 60, 68, 77, 86, 95 up",
+                   "tiers 1 to 5 below 35, 25, 20, 15, 10"},
      .sources = {iso_tr_19867_3},
      .caution = "A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by itself; "
                 "results of other protocols have none.",

@@ -25,8 +25,10 @@ std::string doubled_quotes(std::string_view text) {
 
 /// A column's letters: A, B, … Z, AA, …
 std::string column_name(std::size_t place) {
-    std::string const last(1, char('A' + place % 26));
-    return place < 26 ? last : column_name(place / 26 - 1) + last;
+    std::string name(1, char('A' + place % 26));
+    for (place /= 26; place > 0; place = (place - 1) / 26)
+        name.insert(name.begin(), char('A' + (place - 1) % 26));
+    return name;
 }
 
 /// Readings of the examples' columns: each stands in a column of its own on the second sheet.
@@ -177,11 +179,14 @@ std::vector<Check> checks_of(Function const& function, Example const& example, R
         return {{formula, shown, expected, std::string(example.from)}};
     std::vector<Check> checks;
     for (std::size_t i = 0; i < expected.rows * expected.columns; ++i) {
-        std::string const place =
-            ";" + std::to_string(i / expected.columns + 1) + ";" + std::to_string(i % expected.columns + 1) + ")";
-        std::string const part(function.result.parts[i % expected.columns].name);
-        checks.push_back({"INDEX(" + formula + place, "INDEX(" + shown + place, expected.elements[i],
-                          part + ": " + std::string(example.from)});
+        std::string place = ";" + std::to_string(i / expected.columns + 1);
+        place.append(";").append(std::to_string(i % expected.columns + 1)).append(")");
+        std::string from(function.result.parts[i % expected.columns].name);
+        from.append(": ").append(example.from);
+        auto const element = [&place](std::string const& block) {
+            return std::string("INDEX(").append(block).append(place);
+        };
+        checks.push_back({element(formula), element(shown), expected.elements[i], from});
     }
     return checks;
 }

@@ -26,6 +26,9 @@ bool gives_number(Function const& function);
 /// Text made safe for XML.
 std::string escaped(std::string_view text);
 
+/// What the wizard says of a function: summary, parts of a block, caution.
+std::string full_summary(Function const& function);
+
 /// What the wizard says of an argument: help, unit, range, default.
 std::string full_help(Argument const& argument);
 

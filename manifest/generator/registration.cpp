@@ -8,18 +8,11 @@ std::string property(std::string_view name, std::string const& text) {
            "</value></prop>";
 }
 
-std::string description(Function const& function) {
-    std::string text = std::string(function.summary) + ".";
-    if (std::string const in_block = parts(function); !in_block.empty())
-        text += (function.result.list ? " A list of " : " Side by side: ") + in_block + ".";
-    return function.caution.empty() ? text : text + " " + std::string(function.caution);
-}
-
 void write_function(std::ostream& out, Function const& function) {
     std::string const shown = "STOVE." + std::string(function.name);
     out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n"
         << "     " << property("DisplayName", shown) << "\n"
-        << "     " << property("Description", description(function)) << "\n"
+        << "     " << property("Description", full_summary(function)) << "\n"
         << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n"
         << "     " << property("CompatibilityName", shown) << "\n"
         << "     <node oor:name=\"Parameters\">\n";

@@ -72,6 +72,13 @@ std::string parts(Function const& function) {
     return text;
 }
 
+std::string full_summary(Function const& function) {
+    std::string text = std::string(function.summary) + ".";
+    if (std::string const in_block = parts(function); !in_block.empty())
+        text += (function.result.list ? " A list of " : " Side by side: ") + in_block + ".";
+    return function.caution.empty() ? text : text + " " + std::string(function.caution);
+}
+
 std::string signature(Function const& function) {
     std::string text = "STOVE." + std::string(function.name) + "(";
     bool first = true;

@@ -13,6 +13,7 @@ office::TextRows const six_runs{{"1020", "640"}, {"980", "700"}, {"1055", "655"}
 
 std::vector<double> numbers(std::vector<CellValue> const& row) {
     std::vector<double> result;
+    result.reserve(row.size());
     for (CellValue const& cell : row)
         result.push_back(number(cell));
     return result;

@@ -74,11 +74,12 @@ TEST(Saving, PoolsVariancesOnlyWhenAsked) {
 
 TEST(Saving, HasLimitsThatLeaveOutNothingSavedJustWhenPIsSmall) {
     int small = 0, large = 0;
-    for (double shift = 0; shift < 200; shift += 0.5)
+    for (int halves = 0; halves < 400; ++halves)
         for (double const pooled : {0.0, 1.0}) {
-            std::vector<double> shifted;
-            for (double const run : base)
-                shifted.push_back(run - shift);
+            double const shift = halves / 2.0;
+            std::vector<double> shifted = base;
+            for (double& run : shifted)
+                run -= shift;
             auto const row = parts("SAVING", {column({1030, 980, 1060, 890}), column(shifted), 0.9, pooled});
             ASSERT_EQ(row.size(), 6U);
             bool const leaves_out_none = row[1] > 0 || row[2] < 0;

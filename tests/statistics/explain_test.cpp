@@ -76,7 +76,7 @@ TEST(ExplainRepeatedRuns, SaysOfATierWhatItHoldsFor) {
     std::string const caution = " A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each "
                                 "measure by itself; results of other protocols have none.";
     EXPECT_EQ(explained("PERFORMANCETIER", {std::string("PM2.5"), 62.0}),
-              "Fine: tier 4. By \"PM2.5\": tiers 1 to 5 from 1031, 481, 218, 62, 5 mg/MJ delivered down." + caution);
+              "Fine: tier 4. By \"PM2.5\": tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less." + caution);
     EXPECT_EQ(explained("PERFORMANCETIER", {std::string("durability"), 0.0}),
               "Odd: value is 0: none at all, or an empty cell? By \"durability\": tiers 1 to 5 below 35, 25, 20, 15, "
               "10." +

@@ -37,6 +37,7 @@ TEST(Series, LosesNothingToLargeRunsThatCancel) {
 
 TEST(Series, DoesNotDependOnTheOrderOfTheRuns) {
     std::vector<double> up;
+    up.reserve(1000);
     for (int i = 0; i < 1000; ++i)
         up.push_back(1e6 + 0.1 * i * i);
     std::vector<double> const down(up.rbegin(), up.rend());
