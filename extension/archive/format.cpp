@@ -1,5 +1,6 @@
 #include "archive/format.hpp"
 
+#include "archive/compound_file.hpp"
 #include "archive/problem.hpp"
 #include "archive/xml.hpp"
 #include "archive/zip.hpp"
@@ -8,16 +9,12 @@
 #include <array>
 #include <cctype>
 #include <fstream>
-#include <iterator>
 
 namespace hearthcell::archive {
 namespace {
 
-using std::string_view_literals::operator""sv;
-
 constexpr std::string_view compound = "\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"; // Microsoft's compound files: .xls and others
 constexpr std::string_view zip_start = "PK";
-constexpr std::array early_xls{"\x09\x00\x04\x00"sv, "\x09\x00\x06\x00"sv, "\x09\x02\x06\x00"sv, "\x09\x04\x06\x00"sv};
 constexpr std::string_view spreadsheet = "application/vnd.oasis.opendocument.spreadsheet";
 
 constexpr std::array<std::pair<Format, std::string_view>, 4> endings{
@@ -29,16 +26,6 @@ std::string start_of(std::filesystem::path const& file) {
     stream.read(start.data(), static_cast<std::streamsize>(start.size()));
     start.resize(static_cast<std::size_t>(stream.gcount()));
     return start;
-}
-
-/// A name of a stream in a compound file, which spells them in UTF-16.
-bool names_stream(std::filesystem::path const& file, std::string_view name) {
-    std::string wide;
-    for (char const letter : name)
-        wide += {letter, '\0'};
-    std::ifstream stream(file, std::ios::binary);
-    std::string const content{std::istreambuf_iterator<char>(stream), {}};
-    return content.find(wide) != std::string::npos;
 }
 
 std::string what_starts_with(std::string_view start) {
@@ -133,7 +120,7 @@ std::optional<StoredResults> inspect(std::filesystem::path const& file, Format f
             not_what_it_says(format, start);
         return inspect_ods(file, largest);
     case Format::xlsx:
-        if (is_compound && names_stream(file, "EncryptedPackage"))
+        if (is_compound && CompoundFile(file).has("EncryptedPackage"))
             throw Trouble(Reason::password, "encrypted");
         if (!start.starts_with(zip_start))
             not_what_it_says(format, start);
@@ -143,12 +130,9 @@ std::optional<StoredResults> inspect(std::filesystem::path const& file, Format f
             not_what_it_says(format, start);
         return stored_in_flat_odf(file);
     case Format::xls:
-        if (!is_compound && std::none_of(early_xls.begin(), early_xls.end(),
-                                         [&](std::string_view early) { return start.starts_with(early); }))
+        if (!is_compound)
             not_what_it_says(format, start);
-        if (is_compound)
-            return stored_in_xls(file);
-        return std::nullopt;
+        return stored_in_xls(file);
     }
     return std::nullopt;
 }

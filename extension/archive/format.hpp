@@ -19,7 +19,7 @@ std::string_view ending(Format format);
 
 /// Looks at a file before the office does, which would wait, guess or swallow memory: empty files, damaged ones, other
 /// things under a workbook's name, passwords, and zips that unpack to more than `largest` bytes. Gives the results that
-/// the file holds; nothing for .xls, of which only the office knows them. Throws Trouble.
+/// the file holds; nothing where only the office can read them. Throws Trouble.
 std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest);
 
 } // namespace hearthcell::archive

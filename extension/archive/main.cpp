@@ -14,11 +14,13 @@ using namespace hearthcell::archive;
 constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
 
 Ran run_all(Task const& task) {
-    Progress progress(task.inputs.workbooks.size(), task.options.quiet);
-    Ran ran = run(task, progress);
+    Ran ran;
+    {
+        Progress progress(task.inputs.workbooks.size(), task.options.quiet);
+        ran = run(task, progress);
+    }
     if (ran.signal != 0 && !task.options.quiet)
-        std::cerr << (progress.files() > 0 ? "\n" : "") << "Stopped: " << progress.files() << " of "
-                  << task.inputs.workbooks.size() << " workbooks are finished. The same command goes on from there.\n";
+        std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
     return ran;
 }
 

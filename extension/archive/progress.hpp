@@ -18,8 +18,6 @@ public:
     void done(std::string const& file, std::size_t problems);
     void tick(); // nothing has happened, but time has passed
 
-    [[nodiscard]] std::size_t files() const { return done_; }
-
 private:
     [[nodiscard]] std::string words() const;
     void show(bool now);

@@ -6,6 +6,7 @@
 
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetAnnotation.hpp>
@@ -84,6 +85,10 @@ void replace_by_values(office::Document const& workbook, std::string const& edit
     std::vector<Ours> const all = ours_in(workbook);
     office::asking("replacing formulas by values", [&] {
         Reference<css::container::XIndexAccess> const sheets(workbook.model()->getSheets(), UNO_QUERY_THROW);
+        // Not after every single cell: all that depends on it would be calculated again and again.
+        Reference<css::sheet::XCalculatable> const calculation(workbook.model(), UNO_QUERY_THROW);
+        bool const automatic = calculation->isAutomaticCalculationEnabled();
+        calculation->enableAutomaticCalculation(false);
         auto const sheet_of = [&](Place const& place) {
             return Reference<css::sheet::XSpreadsheet>(sheets->getByIndex(place.sheet), UNO_QUERY_THROW);
         };
@@ -101,6 +106,7 @@ void replace_by_values(office::Document const& workbook, std::string const& edit
                 throw std::runtime_error("the protected cell " + cell_name(one.place) + " keeps its formula");
             annotate(sheet, cell, one.formula + "\n" + edition);
         }
+        calculation->enableAutomaticCalculation(automatic);
     });
 }
 

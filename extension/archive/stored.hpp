@@ -3,6 +3,7 @@
 #include "archive/value.hpp"
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,7 +13,7 @@ namespace hearthcell::archive {
 struct Stored {
     Place place;
     Value value;
-    bool clock = false; // a date or time: written in seconds, not in digits of the number
+    bool clock = false;        // a date or time: written in seconds, not in digits of the number
     bool perhaps_text = false; // the number is 0, and may stand for a text that the file does not hold
 };
 
@@ -33,7 +34,7 @@ private:
 /// Read from the files themselves: Calc recalculates the cells of an add-in as it opens the file.
 StoredResults stored_in_flat_odf(std::filesystem::path const& file);
 StoredResults stored_in_odf(std::filesystem::path const& file);
-StoredResults stored_in_xls(std::filesystem::path const& file);
 StoredResults stored_in_xlsx(std::filesystem::path const& file);
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file); // nothing when it is encrypted
 
 } // namespace hearthcell::archive

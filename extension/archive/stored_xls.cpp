@@ -1,163 +1,202 @@
-#include "archive/compound.hpp"
-#include "archive/long_text.hpp"
+// The stored results of .xls: the records FORMULA and STRING of its stream. Layout: [MS-XLS], the published description
+// of the format.
+
+#include "archive/compound_file.hpp"
 #include "archive/problem.hpp"
 #include "archive/stored.hpp"
 
 #include <array>
-#include <optional>
+#include <bit>
+#include <cstdint>
 #include <utility>
 
 namespace hearthcell::archive {
 namespace {
 
-// Records of the binary format of Excel 5 to 2003 ("BIFF"): two bytes of kind, two of length, the data.
-enum Kind : std::uint16_t {
+enum : unsigned {
     formula = 0x0006,
-    end_of_stream = 0x000A,
-    file_password = 0x002F,
-    continued = 0x003C,
+    end = 0x000A,
+    encryption = 0x002F,
+    more = 0x003C,
     sheet = 0x0085,
-    text_result = 0x0207,
-    start_of_stream = 0x0809,
+    string = 0x0207,
+    begin = 0x0809,
 };
 
-constexpr std::uint16_t version_8 = 0x0600;
-constexpr std::size_t result_at = 6; // in a FORMULA record, after row, column and cell format
+constexpr std::array<std::pair<unsigned, int>, 7> errors{
+    {{0x00, 521}, {0x07, 532}, {0x0F, 519}, {0x17, 524}, {0x1D, 525}, {0x24, 503}, {0x2A, 32767}}};
 
+/// A record: its kind and bytes. Reading past the end gives zeros, as damage must not become a crash.
 struct Record {
-    std::uint16_t kind = 0;
-    std::string_view data;
+    unsigned kind = end;
+    std::string_view bytes;
+
+    [[nodiscard]] unsigned byte(std::size_t at) const {
+        return at < bytes.size() ? static_cast<unsigned char>(bytes[at]) : 0;
+    }
+    [[nodiscard]] unsigned word(std::size_t at) const { return byte(at) | byte(at + 1) << 8U; }
+    [[nodiscard]] std::uint64_t number(std::size_t at) const {
+        return std::uint64_t{word(at)} | std::uint64_t{word(at + 2)} << 16U | std::uint64_t{word(at + 4)} << 32U |
+               std::uint64_t{word(at + 6)} << 48U;
+    }
 };
 
 class Records {
 public:
-    Records(std::string_view stream, std::size_t place) : stream_(stream), place_(place) {}
+    Records(std::string_view stream, std::size_t start) : stream_(stream), at_(start) {}
 
-    std::optional<Record> next() {
-        if (place_ + 4 > stream_.size())
-            return std::nullopt;
-        auto const kind = number_at<std::uint16_t>(stream_, place_);
-        auto const length = number_at<std::uint16_t>(stream_, place_ + 2);
-        if (place_ + 4 + length > stream_.size())
-            throw Trouble(Reason::corrupt, "the workbook ends within a record");
-        Record const record{kind, stream_.substr(place_ + 4, length)};
-        place_ += 4U + length;
+    /// The next one; at the end of the stream an END.
+    Record next() {
+        if (stream_.size() < 4 || at_ > stream_.size() - 4)
+            throw Trouble(Reason::corrupt, "the workbook ends in the middle");
+        Record const head{0, stream_.substr(at_, 4)};
+        std::size_t const size = head.word(2);
+        if (size > stream_.size() - at_ - 4)
+            throw Trouble(Reason::corrupt, "the workbook ends in the middle");
+        Record const record{head.word(0), stream_.substr(at_ + 4, size)};
+        at_ += 4 + size;
         return record;
+    }
+
+    [[nodiscard]] bool follows(unsigned kind) const {
+        return stream_.size() >= 4 && at_ <= stream_.size() - 4 && Record{0, stream_.substr(at_, 4)}.word(0) == kind;
     }
 
 private:
     std::string_view stream_;
-    std::size_t place_;
+    std::size_t at_;
 };
 
-Value error_result(unsigned char code) {
-    constexpr std::array<std::pair<unsigned char, char const*>, 7> all{{{0x00, "#NULL!"},
-                                                                        {0x07, "#DIV/0!"},
-                                                                        {0x0F, "#VALUE!"},
-                                                                        {0x17, "#REF!"},
-                                                                        {0x1D, "#NAME?"},
-                                                                        {0x24, "#NUM!"},
-                                                                        {0x2A, "#N/A"}}};
-    for (auto const& [known, text] : all)
-        if (known == code)
-            return Fault{error_code(text), text};
-    return Fault{};
-}
-
-/// The result in a FORMULA record; nothing for a text, which stands in a record of its own.
-std::optional<Value> result_in(std::string_view data) {
-    enum : unsigned char { text, truth, error, empty_text };
-    if (number_at<std::uint16_t>(data, result_at + 6) != 0xFFFF)
-        return number_at<double>(data, result_at);
-    switch (number_at<unsigned char>(data, result_at)) {
-    case truth:
-        return static_cast<double>(number_at<unsigned char>(data, result_at + 2));
-    case error:
-        return error_result(number_at<unsigned char>(data, result_at + 2));
-    case empty_text:
-        return std::string();
-    default:
-        return std::nullopt;
+void add_utf8(std::string& text, char32_t letter) {
+    auto const add = [&](char32_t bits) { text += static_cast<char>(static_cast<unsigned char>(bits)); };
+    if (letter < 0x80) {
+        add(letter);
+    } else if (letter < 0x800) {
+        add(0xC0U | letter >> 6U);
+        add(0x80U | (letter & 0x3FU));
+    } else if (letter < 0x10000) {
+        add(0xE0U | letter >> 12U);
+        add(0x80U | (letter >> 6U & 0x3FU));
+        add(0x80U | (letter & 0x3FU));
+    } else {
+        add(0xF0U | letter >> 18U);
+        add(0x80U | (letter >> 12U & 0x3FU));
+        add(0x80U | (letter >> 6U & 0x3FU));
+        add(0x80U | (letter & 0x3FU));
     }
 }
 
-/// One sheet of a workbook, from its start to its end.
-class Sheet {
-public:
-    Sheet(int index, StoredResults& results) : index_(index), results_(results) {}
+std::string utf8(std::u16string const& letters) {
+    std::string text;
+    for (std::size_t at = 0; at < letters.size(); ++at) {
+        char32_t letter = letters[at];
+        bool const pair = letter >= 0xD800 && letter < 0xDC00 && at + 1 < letters.size();
+        if (pair)
+            letter = 0x10000U + ((letter & 0x3FFU) << 10U) + (letters[++at] & 0x3FFU);
+        add_utf8(text, letter);
+    }
+    return text;
+}
 
-    void read(std::string_view stream, std::size_t start) {
-        Records records(stream, start);
-        while (auto const record = records.next()) {
-            if (record->kind == start_of_stream) {
-                if (++depth_ == 1)
-                    is_version_8_ = number_at<std::uint16_t>(record->data, 0) == version_8;
-            } else if (record->kind == end_of_stream) {
-                if (--depth_ <= 0)
-                    return;
-            } else if (depth_ == 1) { // deeper are the charts of the sheet
-                take(*record);
-            }
+/// A text of one or two bytes a letter, which may go on in further records, each with its own width.
+std::string text_of(Record record, Records& records, bool with_width) {
+    std::size_t const wanted = record.word(0);
+    std::u16string letters;
+    std::size_t at = 2;
+    for (;;) {
+        bool const wide = with_width && (record.byte(at) & 1U) != 0;
+        at += with_width ? 1 : 0;
+        for (; letters.size() < wanted && at < record.bytes.size(); at += wide ? 2 : 1)
+            letters += static_cast<char16_t>(wide ? record.word(at) : record.byte(at));
+        if (letters.size() >= wanted || !records.follows(more))
+            return utf8(letters);
+        record = records.next();
+        at = 0;
+    }
+}
+
+class Workbook {
+public:
+    Workbook(std::string const& stream, bool with_width) : stream_(stream), with_width_(with_width) {}
+
+    /// Nothing when it is encrypted.
+    std::optional<StoredResults> read() {
+        std::vector<std::size_t> sheets;
+        Records globals(stream_, 0);
+        for (Record record = globals.next(); record.kind != end; record = globals.next()) {
+            if (record.kind == encryption)
+                return std::nullopt;
+            if (record.kind == sheet)
+                sheets.push_back(record.number(0) & 0xFFFFFFFFU);
         }
-        throw Trouble(Reason::corrupt, "a sheet of the workbook has no end");
+        for (std::size_t index = 0; index < sheets.size(); ++index)
+            read_sheet(static_cast<int>(index), sheets[index]);
+        results_.sort();
+        return std::move(results_);
     }
 
 private:
-    void take(Record const& record) {
-        if (record.kind == formula) {
-            place_ = {index_, number_at<std::uint16_t>(record.data, 0), number_at<std::uint16_t>(record.data, 2)};
-            auto const result = result_in(record.data);
-            waits_for_text_ = !result;
-            // LibreOffice writes 0 for the text that a formula gives when its cell is formatted as a number.
-            if (result) {
-                double const* const number = std::get_if<double>(&*result);
-                results_.add({place_, *result, false, number != nullptr && *number == 0});
-            }
-        } else if (record.kind == text_result && waits_for_text_ && is_version_8_) {
-            // In earlier versions a text is in one of many old code pages: no result rather than a wrong one.
-            waits_for_text_ = false;
-            text_.emplace(record.data);
-            finish_text();
-        } else if (record.kind == continued && text_) {
-            text_->add(record.data);
-            finish_text();
+    void read_sheet(int index, std::size_t start) {
+        Records records(stream_, start);
+        int depth = 0; // a chart in the sheet is a part of its own within it
+        for (;;) {
+            Record const record = records.next();
+            if (record.kind == begin)
+                ++depth;
+            else if (record.kind == end && --depth <= 0)
+                break;
+            else if (record.kind == string && waiting_)
+                add(text_of(record, records, with_width_));
+            else if (record.kind == formula && depth == 1)
+                read_formula(index, record);
         }
     }
 
-    void finish_text() {
-        if (!text_->complete())
+    void read_formula(int index, Record const& record) {
+        place_ = {index, static_cast<int>(record.word(0)), static_cast<int>(record.word(2))};
+        waiting_ = false;
+        if (record.word(12) != 0xFFFF)
+            return add(std::bit_cast<double>(record.number(6)));
+        switch (record.byte(6)) {
+        case 0: // a text, in a record that follows
+            waiting_ = true;
             return;
-        results_.add({place_, text_->text(), false});
-        text_.reset();
+        case 1:
+            return add(record.byte(8) != 0 ? 1.0 : 0.0);
+        case 2:
+            for (auto const& [kind, code] : errors)
+                if (kind == record.byte(8))
+                    return add(Fault{code, error_text(code)});
+            return add(Fault{});
+        default:
+            return add(std::string());
+        }
     }
 
-    int index_;
-    StoredResults& results_;
-    int depth_ = 0;
-    bool is_version_8_ = false;
-    Place place_; // of the formula last read
-    bool waits_for_text_ = false;
-    std::optional<LongText> text_;
+    void add(Value value) {
+        // LibreOffice writes 0 for the text that a formula gives when its cell is formatted as a number.
+        double const* const number = std::get_if<double>(&value);
+        bool const zero = number != nullptr && *number == 0;
+        results_.add({place_, std::move(value), false, zero});
+        waiting_ = false;
+    }
+
+    std::string const& stream_;
+    bool with_width_;
+    StoredResults results_;
+    Place place_;
+    bool waiting_ = false;
 };
 
 } // namespace
 
-StoredResults stored_in_xls(std::filesystem::path const& file) {
-    std::string const stream = stream_in_compound(file, {"Workbook", "Book"});
-    StoredResults results;
-    int index = 0;
-    Records globals(stream, 0);
-    while (auto const record = globals.next()) {
-        if (record->kind == file_password)
-            throw Trouble(Reason::password, "encrypted");
-        if (record->kind == sheet)
-            Sheet(index++, results).read(stream, number_at<std::uint32_t>(record->data, 0));
-        if (record->kind == end_of_stream) {
-            results.sort();
-            return results;
-        }
-    }
-    throw Trouble(Reason::corrupt, "the workbook's list of sheets has no end");
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file) {
+    CompoundFile const container(file);
+    bool const of_1997 = container.has("Workbook");
+    if (!of_1997 && !container.has("Book"))
+        throw Trouble(Reason::unsupported, "a compound file without a workbook in it");
+    std::string const stream = container.content(of_1997 ? "Workbook" : "Book");
+    return Workbook(stream, of_1997).read();
 }
 
 } // namespace hearthcell::archive

@@ -3,6 +3,7 @@
 #include <poll.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <csignal>
 #include <fstream>
 #include <vector>
@@ -87,21 +88,20 @@ void Watchdog::end_all() {
         if (office_ != nullptr)
             sockets = office_->sockets();
     }
-    auto const ids = children();
-    for (pid_t const id : ids)
-        ::kill(-id, SIGKILL); // each has a group of its own
-    for (int tries = 0; tries < 200; ++tries) {
-        bool any = false;
+    // The worker itself may be starting an office at this moment, and may go on to clear up what is cleared up here.
+    std::error_code ignored;
+    for (int tries = 0; tries < 500; ++tries) {
+        auto const ids = children();
         for (pid_t const id : ids)
-            any = any || runs(id);
-        if (!any)
+            ::kill(-id, SIGKILL); // each has a group of its own
+        bool const quiet = std::none_of(ids.begin(), ids.end(), runs);
+        std::filesystem::remove_all(scratch_, ignored);
+        if (quiet && !std::filesystem::exists(scratch_, ignored))
             break;
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
-    std::error_code ignored;
     for (auto const& socket : sockets)
         std::filesystem::remove(socket, ignored);
-    std::filesystem::remove_all(scratch_, ignored);
     std::filesystem::remove(scratch_.parent_path(), ignored); // the last one takes the common folder with it
     ::_exit(gone);
 }

@@ -15,7 +15,7 @@ namespace hearthcell::archive {
 struct PrivateCopy {
     std::filesystem::path file, original;
     Format format;
-    std::optional<StoredResults> stored; // .xls: only the office knows them
+    std::optional<StoredResults> stored; // nothing: only the office can read them
 };
 
 struct Recalculated {

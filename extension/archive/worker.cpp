@@ -9,6 +9,7 @@
 #include "archive/workbook.hpp"
 #include "office/text.hpp"
 
+#include <poll.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -144,6 +145,16 @@ private:
     WarmOffice office_;
 };
 
+/// Clearing up is the scheduler's, who can do it even when a worker is killed; unless it is itself no more.
+void clear_up_alone(int scheduler, std::filesystem::path const& scratch) {
+    pollfd line{scheduler, POLLRDHUP, 0};
+    if (::poll(&line, 1, 0) <= 0)
+        return;
+    std::error_code ignored;
+    std::filesystem::remove_all(scratch, ignored);
+    std::filesystem::remove(scratch.parent_path(), ignored); // the last one takes the common folder with it
+}
+
 } // namespace
 
 void work(Task const& task, int scheduler, std::filesystem::path const& scratch) {
@@ -164,6 +175,7 @@ void work(Task const& task, int scheduler, std::filesystem::path const& scratch)
         send(scheduler, {{"broken", as_utf8(problem.what())}});
         status = 1;
     }
+    clear_up_alone(scheduler, scratch);
     ::_exit(status); // what the scheduler registered to be done at its own end is not ours to do
 }
 

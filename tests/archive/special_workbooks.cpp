@@ -30,10 +30,13 @@ std::string table_source(std::string const& url, std::string const& mode) {
 } // namespace
 
 Workbook with_macro(std::filesystem::path const& path, std::filesystem::path const& marker) {
-    Workbook workbook = single(path, {{older_boiling_point()}});
-    std::string const basic =
-        "Sub Mark\n  Dim number As Integer\n  number = FreeFile\n  Open \"" + marker.string() +
-        "\" For Output As #number\n  Print #number, \"the macro ran\"\n  Close #number\nEnd Sub\n";
+    // A function in Basic, called by a cell and when the workbook is opened.
+    Workbook workbook =
+        single(path, {{older_boiling_point()}, {{.stored = 5.0, .formula = "=TWICE(2.5)", .now = CellError{519}}}});
+    std::string const basic = "Function Twice(x)\n  Dim number As Integer\n  number = FreeFile\n  Open \"" +
+                              marker.string() +
+                              "\" For Output As #number\n  Print #number, \"the macro ran\"\n  Close #number\n"
+                              "  Twice = 2 * x\nEnd Function\n";
     workbook.scripts = "<office:scripts><office:script script:language=\"ooo:Basic\"><ooo:libraries>"
                        "<ooo:library-embedded ooo:name=\"Standard\"><ooo:module ooo:name=\"Opening\">"
                        "<ooo:source-code>" +
@@ -41,7 +44,7 @@ Workbook with_macro(std::filesystem::path const& path, std::filesystem::path con
                        "</ooo:source-code></ooo:module></ooo:library-embedded></ooo:libraries></office:script>"
                        "<office:event-listeners><script:event-listener script:language=\"ooo:script\" "
                        "script:event-name=\"dom:load\" "
-                       "xlink:href=\"vnd.sun.star.script:Standard.Opening.Mark?language=Basic&amp;location=document\" "
+                       "xlink:href=\"vnd.sun.star.script:Standard.Opening.Twice?language=Basic&amp;location=document\" "
                        "xlink:type=\"simple\"/></office:event-listeners></office:scripts>\n";
     return workbook;
 }

@@ -5,7 +5,7 @@
 
 namespace hearthcell::tests::archive {
 
-/// Its Basic writes a file as soon as somebody opens it and lets it.
+/// Its Basic writes a file as soon as somebody recalculates it and lets it.
 Workbook with_macro(std::filesystem::path const& path, std::filesystem::path const& marker);
 
 /// The workbook that others link to: a single number.

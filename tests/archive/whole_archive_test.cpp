@@ -160,7 +160,7 @@ TEST(TheWholeArchive, KeepsWhatExternalLinksGaveAsItWasSaved) {
 }
 
 TEST(TheWholeArchive, RanNoMacro) {
-    ASSERT_EQ(whole_run().ended.status, 1);
+    ASSERT_TRUE(problems(output()).contains("odd/macro.fods")) << "it has to say what a macro was wanted for";
     EXPECT_FALSE(std::filesystem::exists(made().marker()));
 }
 

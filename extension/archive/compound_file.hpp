@@ -1,0 +1,27 @@
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+
+struct _GsfInfile;
+
+namespace hearthcell::archive {
+
+/// Microsoft's container of streams: .xls, encrypted .xlsx. Throws Trouble(corrupt) where it is damaged.
+class CompoundFile {
+public:
+    explicit CompoundFile(std::filesystem::path const& file);
+
+    [[nodiscard]] bool has(char const* stream) const;
+    [[nodiscard]] std::string content(char const* stream) const;
+
+private:
+    struct Release {
+        void operator()(_GsfInfile* file) const;
+    };
+    std::unique_ptr<_GsfInfile, Release> file_;
+};
+
+} // namespace hearthcell::archive
