@@ -19,7 +19,7 @@ namespace hearthcell::archive {
 namespace {
 
 constexpr int look_every = 200; // ms
-constexpr int most_false_starts = 3;
+constexpr std::size_t most_false_starts = 3; // of each worker, with no workbook done by any in between
 
 /// The signals that stop a run, taken from a descriptor instead of a handler; as they were again afterwards.
 class Signals {
@@ -181,7 +181,7 @@ private:
     void false_start(Seat& seat, std::string const& why) {
         auto const workbook = seat.workbook();
         seat.leave();
-        if (++false_starts_ >= most_false_starts)
+        if (++false_starts_ >= most_false_starts * seats_.size())
             throw CannotRun(why);
         if (workbook)
             waiting_.push_front(*workbook);
@@ -205,7 +205,7 @@ private:
     std::vector<std::unique_ptr<Seat>> seats_; // before the scratch folder goes
     std::deque<std::size_t> waiting_, again_;
     std::map<std::size_t, int> attempts_;
-    int false_starts_ = 0;
+    std::size_t false_starts_ = 0;
     Ran ran_;
 };
 

@@ -74,7 +74,7 @@ WholeRun const& whole_run() {
         WholeRun whole;
         whole.before = snapshot(made().folder);
         whole.ended = run("whole", {made().good(), made().odd(), made().slow(), "--output", output_of("whole"),
-                                    "--workers", "2", "--time-limit", "25", "--collect", collected});
+                                    "--workers", "2", "--time-limit", "20", "--collect", collected});
         whole.after = snapshot(made().folder);
         return whole;
     }();

@@ -93,6 +93,26 @@ TEST(AnInterruptedRun, IsStoppedByTheSignalOfASystemThatGoesDown) {
     expect_whole(stopped.output());
 }
 
+TEST(AnInterruptedRun, ThatIsKilledOutrightLeavesNothingRunningAndCanGoOn) {
+    fresh_folder("killed outright");
+    Words const words{made().good(), "--output", output_of("killed outright"), "--workers", "2", "--dry-run"};
+    {
+        Running first("killed outright", words);
+        while (first.running() && first.offices().size() < 2)
+            std::this_thread::sleep_for(20ms);
+        std::this_thread::sleep_for(500ms);
+        first.send(SIGKILL);
+        EXPECT_EQ(first.wait(60s), 128 + SIGKILL);
+        auto const patience = std::chrono::steady_clock::now() + 20s;
+        while (!first.left_behind().empty() && std::chrono::steady_clock::now() < patience)
+            std::this_thread::sleep_for(100ms);
+        EXPECT_EQ(first.left_behind(), Words{});
+    }
+    Ended const second = run("killed outright", words);
+    EXPECT_EQ(second.status, 1) << second.complained;
+    EXPECT_EQ(problems(second.output).size(), 13U) << "twelve with a new error and a circle of links";
+}
+
 TEST(AResumedRun, DoesAgainWhatHasChangedSinceAndNothingElse) {
     std::filesystem::path const folder = fresh_folder("changed") / "input";
     std::filesystem::create_directories(folder);

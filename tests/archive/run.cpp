@@ -2,6 +2,7 @@
 
 #include <fcntl.h>
 #include <signal.h>
+#include <sys/prctl.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -55,8 +56,20 @@ Facts facts_of(pid_t process) {
     return {line.substr(open + 1, close - open - 1), {std::istream_iterator<std::string>(rest), {}}};
 }
 
+std::vector<pid_t> children_of(std::vector<pid_t> const& parents, std::string const& name) {
+    std::vector<pid_t> children;
+    for (pid_t const process : all_processes()) {
+        Facts const facts = facts_of(process);
+        if (facts.name == name && facts.fields.at(0) != "Z" &&
+            std::find(parents.begin(), parents.end(), std::stoi(facts.fields.at(1))) != parents.end())
+            children.push_back(process);
+    }
+    return children;
+}
+
 [[noreturn]] void become(char* const* arguments, std::vector<char*> const& environment, fs::path const& folder,
                          uid_t user) {
+    ::prctl(PR_SET_PDEATHSIG, SIGTERM); // a test program that is ended leaves no run behind
     int const in = ::open((folder / "stdin").c_str(), O_RDONLY);
     int const out = ::open((folder / "stdout").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
     int const err = ::open((folder / "stderr").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
@@ -145,14 +158,12 @@ void Running::send(int signal) const {
         ::kill(id_, signal);
 }
 
+std::vector<pid_t> Running::workers() const {
+    return children_of({id_}, "hearthcell-arch"); // names of processes are cut after 15 letters
+}
+
 std::vector<pid_t> Running::offices() const {
-    std::vector<pid_t> children;
-    for (pid_t const process : all_processes()) {
-        Facts const facts = facts_of(process);
-        if (facts.name == "soffice.bin" && facts.fields.at(0) != "Z" && facts.fields.at(1) == std::to_string(id_))
-            children.push_back(process);
-    }
-    return children;
+    return children_of(workers(), "soffice.bin");
 }
 
 std::string Running::said() const {

@@ -33,7 +33,8 @@ public:
     [[nodiscard]] bool running();
 
     void send(int signal) const;
-    [[nodiscard]] std::vector<pid_t> offices() const; ///< the office processes that are its children, sorted
+    [[nodiscard]] std::vector<pid_t> workers() const; ///< its own processes that do the work
+    [[nodiscard]] std::vector<pid_t> offices() const; ///< the office processes of its workers
 
     [[nodiscard]] std::string said() const;       ///< standard output
     [[nodiscard]] std::string complained() const; ///< standard error
