@@ -30,7 +30,7 @@ void CompoundFile::Release::operator()(_GsfInfile* file) const {
 
 CompoundFile::CompoundFile(std::filesystem::path const& file) {
     // It complains of damaged files on standard error, too. What it gives back says enough.
-    g_log_set_handler("libgsf:msole", static_cast<GLogLevelFlags>(G_LOG_LEVEL_MASK), say_nothing, nullptr);
+    g_log_set_default_handler(say_nothing, nullptr);
     GError* error = nullptr;
     Input const input(gsf_input_stdio_new(file.c_str(), &error));
     if (!input)
@@ -41,13 +41,18 @@ CompoundFile::CompoundFile(std::filesystem::path const& file) {
 }
 
 bool CompoundFile::has(char const* stream) const {
-    return Input(gsf_infile_child_by_name(file_.get(), stream)) != nullptr;
+    // By its name: a damaged one cannot be opened, but is there.
+    for (int child = 0; child < gsf_infile_num_children(file_.get()); ++child)
+        if (char const* const name = gsf_infile_name_by_index(file_.get(), child);
+            name != nullptr && std::string_view(name) == stream)
+            return true;
+    return false;
 }
 
 std::string CompoundFile::content(char const* stream) const {
     Input const input(gsf_infile_child_by_name(file_.get(), stream));
     if (!input)
-        throw Trouble(Reason::corrupt, std::string("no stream ") + stream);
+        throw Trouble(Reason::corrupt, std::string("the stream ") + stream + " cannot be read");
     auto const size = static_cast<std::size_t>(gsf_input_size(input.get()));
     std::string bytes(size, '\0');
     if (size > 0 && gsf_input_read(input.get(), size, reinterpret_cast<guint8*>(bytes.data())) == nullptr)

@@ -35,7 +35,7 @@ int recalculate_archive(Options const& options) {
     if (options.json)
         std::cout << json_of(summary).dump(2) << "\n";
     else if (!options.quiet)
-        std::cout << text_of(summary) << "\nThe reports are in " << task.output.string() << "\n";
+        std::cout << text_of(summary) << "\nThe reports are in " << options.output.string() << "\n";
     return summary.problems.empty() ? all_well : with_problems;
 }
 

@@ -68,19 +68,19 @@ void describe(CLI::App& app, Raw& raw) {
     app.add_option("--workers", options.workers, "LibreOffice processes at work")
         ->type_name("N")
         ->capture_default_str()
-        ->check(CLI::Range(1, 1024));
+        ->check(CLI::Range(1, 1024).description(""));
     app.add_option("--time-limit", options.time_limit, "For one workbook; then its process is ended and replaced")
         ->type_name("SECONDS")
         ->capture_default_str()
-        ->check(CLI::PositiveNumber);
+        ->check(CLI::Range(1e-3, 1e6).description(""));
     app.add_option("--recycle", options.recycle, "A process is started anew after so many workbooks")
         ->type_name("FILES")
         ->capture_default_str()
-        ->check(CLI::PositiveNumber);
+        ->check(CLI::Range(1, 1000000).description(""));
     app.add_option("--size-limit", options.size_limit, "A larger workbook, or one that unpacks to more, is not opened")
         ->type_name("MIB")
         ->capture_default_str()
-        ->check(CLI::Range(1, 1 << 20));
+        ->check(CLI::Range(1, 1 << 20).description(""));
     app.add_option("--package", raw.package,
                    "Hearthcell's package; else hearthcell.oxt beside this program or in ../share/hearthcell")
         ->type_name("FILE");

@@ -121,16 +121,17 @@ public:
 
     /// Nothing when it is encrypted.
     std::optional<StoredResults> read() {
-        std::vector<std::size_t> sheets;
+        std::vector<std::pair<std::size_t, bool>> sheets; // where each starts, and whether it holds cells
         Records globals(stream_, 0);
         for (Record record = globals.next(); record.kind != end; record = globals.next()) {
             if (record.kind == encryption)
                 return std::nullopt;
             if (record.kind == sheet)
-                sheets.push_back(record.number(0) & 0xFFFFFFFFU);
+                sheets.emplace_back(record.number(0) & 0xFFFFFFFFU, record.byte(5) == 0);
         }
         for (std::size_t index = 0; index < sheets.size(); ++index)
-            read_sheet(static_cast<int>(index), sheets[index]);
+            if (sheets[index].second)
+                read_sheet(static_cast<int>(index), sheets[index].first);
         results_.sort();
         return std::move(results_);
     }
