@@ -124,7 +124,7 @@ TEST(Options, JsonPrintsTheSummaryForPrograms) {
     for (auto const& [key, row] : counted_changes(ended.output))
         ++kinds[row.at("kind")];
     ASSERT_GT(kinds["number"], 5U);
-    EXPECT_EQ(summary.at("kinds").get<decltype(kinds)>(), kinds) << ended.said;
+    EXPECT_EQ(summary.at("results").at("kinds").get<decltype(kinds)>(), kinds) << ended.said;
 }
 
 TEST(Options, QuietSaysNothingWhenAllIsWell) {
