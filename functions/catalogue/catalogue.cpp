@@ -60,6 +60,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::mass_fraction:
     case Measure::share:
     case Measure::ratio:
+    case Measure::coverage_factor:
     case Measure::words:
         return "";
     }

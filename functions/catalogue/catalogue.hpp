@@ -42,6 +42,7 @@ enum class Measure {
     fuel_per_water,
     simmer_energy,
     ratio,
+    coverage_factor,
     words,
 };
 
@@ -155,6 +156,11 @@ struct Function {
     List<std::string_view, 4> equations{}; ///< one, or one a method in the order of the choices
     List<Source, 4> sources{};
     List<Example, 6> examples{};
+    /// What EXPLAIN has to say besides, once the call has succeeded.
+    std::vector<std::string> (*remark)(std::span<Value const>) = nullptr;
+    /// What EXPLAIN says of a failure that only the function itself can tell; empty where the reason's own sentence
+    /// will do.
+    std::string (*complaint)(std::span<Value const>) = nullptr;
 };
 
 struct Group {

@@ -32,10 +32,11 @@ std::string text_at(Value const& value, unsigned row) {
     return "";
 }
 
-/// The place of the function's method argument and the name of the method in force.
+/// The choice that decides which equation is computed: mostly whose method.
 struct MethodInForce {
     std::size_t index = 0;
-    std::string_view name; ///< empty: the function knows no methods
+    std::string_view name;     ///< empty: the function knows no methods
+    std::string_view argument; ///< what the choice is called
 };
 
 MethodInForce method_in_force(Function const& function, std::span<Value const> values) {
@@ -45,7 +46,7 @@ MethodInForce method_in_force(Function const& function, std::span<Value const> v
             continue;
         Scalar const scalar = read_scalar(argument, value_at(values, i));
         if (scalar.reason == Reason::none)
-            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)]};
+            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)], argument.name};
     }
     return {};
 }
@@ -62,16 +63,24 @@ std::string refused_result(Function const& function, std::span<Value const> valu
     return in_words(numeric->value(given.numbers.data(), given.choices.data()), function.result.measure);
 }
 
+/// Where in a column or in a matrix, counted from 1.
+std::string place_in(Argument const& argument, Value const& value, unsigned row) {
+    if (row == 0)
+        return "";
+    Block const* block = std::get_if<Block>(&value);
+    if (argument.kind != Kind::matrix || block == nullptr)
+        return " in row " + std::to_string(row);
+    return " in row " + std::to_string((row - 1) / block->columns + 1) + ", column " +
+           std::to_string((row - 1) % block->columns + 1);
+}
+
 std::string about_argument(Function const& function, std::span<Value const> values, Failure const& why) {
     Argument const& argument = function.arguments[why.argument];
     Value const value = value_at(values, why.argument);
     std::optional<double> const number = number_at(value, why.row);
-    std::string const given = why.reason == Reason::out_of_range || why.reason == Reason::number_for_text
-                                  ? in_words(number.value_or(absent))
-                                  : "\"" + text_at(value, why.row) + "\"";
-    std::string name(argument.name);
-    if (why.row > 0)
-        name += " in row " + std::to_string(why.row);
+    bool const is_number = number && !failed(*number); // a text in a column leaves a failure in its place
+    std::string const given = is_number ? in_words(*number) : "\"" + text_at(value, why.row) + "\"";
+    std::string const name = std::string(argument.name) + place_in(argument, value, why.row);
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
     sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
     if (why.reason != Reason::out_of_range || !number)
@@ -99,8 +108,29 @@ std::string about_result(Function const& function, std::span<Value const> values
 }
 
 std::string about_failure(Function const& function, std::span<Value const> values, Failure const& why) {
+    std::string const own = function.complaint != nullptr ? function.complaint(values) : "";
+    if (!own.empty())
+        return own;
     return why.argument < function.arguments.size() ? about_argument(function, values, why)
                                                     : about_result(function, values, why);
+}
+
+/// A row or column in which some cells failed, each in its place.
+std::string about_cells(Function const& function, std::span<Value const> values, Block const& block) {
+    std::size_t count = 0, bad = 0, first = 0;
+    for (std::size_t i = 0; i < block.numbers.size(); ++i) {
+        if (is_absent(block.numbers[i]))
+            continue;
+        ++count;
+        if (failed(block.numbers[i]) && bad++ == 0)
+            first = i;
+    }
+    if (bad == 0)
+        return "Fine.";
+    Failure why = failure_of(block.numbers[first]);
+    why.row = unsigned(first + 1);
+    return std::to_string(bad) + " of " + std::to_string(count) +
+           " could not be computed; the first: " + about_failure(function, values, why);
 }
 
 std::string method_words(Function const& function, std::span<Value const> values) {
@@ -108,12 +138,14 @@ std::string method_words(Function const& function, std::span<Value const> values
     if (method.name.empty() || function.equations.size() < 2)
         return "";
     std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
-    bool const published =
-        function.arguments.size() > 0 && method.name != "properties" && method.name != "wet" && method.name != "dry";
+    bool const published = method.argument == "method" && method.name != "properties";
     return text + (published ? " (the method is from memory of its document)." : ".");
 }
 
-std::string about_success(Function const& function, Outcome const& outcome) {
+std::string about_success(Function const& function, std::span<Value const> values, Outcome const& outcome) {
+    Block const* block = std::get_if<Block>(&outcome);
+    if (block != nullptr && function.result.parts.empty())
+        return about_cells(function, values, *block);
     double const* number = std::get_if<double>(&outcome);
     if (number == nullptr)
         return "Fine.";
@@ -126,13 +158,16 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     Outcome const outcome = call(function, arguments);
     if (Failure const* why = std::get_if<Failure>(&outcome))
         return about_failure(function, arguments, *why);
-    std::vector<std::string> const odd = oddities(function, arguments);
-    if (odd.empty())
-        return about_success(function, outcome) + method_words(function, arguments);
-    std::string text = "Odd:";
-    for (std::string const& sentence : odd)
-        text += " " + sentence;
-    return text + method_words(function, arguments);
+    std::string text;
+    for (std::string const& sentence : oddities(function, arguments))
+        text += (text.empty() ? "Odd: " : " ") + sentence;
+    if (text.empty())
+        text = about_success(function, arguments, outcome);
+    text += method_words(function, arguments);
+    if (function.remark != nullptr)
+        for (std::string const& sentence : function.remark(arguments))
+            text += " " + sentence;
+    return text;
 }
 
 Outcome explain_call(std::span<Value const> given) {
