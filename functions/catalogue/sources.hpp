@@ -21,6 +21,7 @@ inline constexpr Source wbt_3{"Water Boiling Test 3.0 (2007)", true};
 inline constexpr Source wax{"Common practice, no source: 40 to 44 MJ/kg", true};
 inline constexpr Source definition{"Definition of the quantity"};
 inline constexpr Source lumped_heating{"Lumped heating with linear heat loss, C dT/dt = P - UA (T - air)"};
+inline constexpr Source jcgm_100{"JCGM 100:2008 (GUM), 5.1.2 and 5.2.2", true};
 inline constexpr Source project{"This project's own record"};
 
 } // namespace hearthcell::sources
