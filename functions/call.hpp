@@ -29,6 +29,9 @@ struct Resolved {
 };
 Resolved resolve(Function const& function, std::span<Scalar const> arguments);
 
+/// Checks the arguments of a wordy function and puts them into the form that its kernel is promised.
+Failure prepare_words(Function const& function, std::vector<Value>& arguments);
+
 /// The readings of an argument: a number is a column of one. Null where there are none.
 Failure check_column(Argument const& argument, unsigned place, Block const& column);
 

@@ -55,6 +55,24 @@ enum class Reason : std::uint8_t {
     too_many_runs,
     neither_true_nor_false,
     beyond_measure,
+    // found where doubt is propagated
+    not_differentiable,
+    too_many_values,
+    uncertainties_differ,
+    uncertainty_without_value,
+    uncertainty_too_large,
+    no_finite_slope,
+    correlations_not_square,
+    correlation_without_value,
+    correlation_with_itself,
+    correlations_not_symmetric,
+    correlations_contradict,
+    // found in a time
+    time_unclear,
+    time_part_too_large,
+    time_of_either_kind,
+    not_minutes_and_seconds,
+    time_out_of_range,
     internal,
     count ///< how many there are; not a reason
 };
