@@ -6,10 +6,11 @@
 
 namespace hearthcell {
 
-std::array<Group, 4> catalogue() {
+std::array<Group, 5> catalogue() {
     return {{{"Site and water", "site_and_water", site_and_water()},
              {"Fuel", "fuel", fuel()},
              {"Result of a test", "result_of_a_test", result_of_a_test()},
+             {"Repeated runs and comparisons", "repeated_runs", repeated_runs()},
              {"The record itself", "the_record", the_record()}}};
 }
 
@@ -60,6 +61,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::mass_fraction:
     case Measure::share:
     case Measure::ratio:
+    case Measure::confidence:
     case Measure::words:
         return "";
     }

@@ -43,6 +43,22 @@ constexpr Meaning table[] = {
     {Reason::nothing_burned, Error::number, "As much wood is left as was laid out: nothing burned."},
     {Reason::never_boils, Error::number,
      "With this power and heat loss the water never reaches the standard end temperature."},
+    {Reason::too_few_runs, Error::not_available,
+     "{argument} hold fewer than two runs; scatter shows from two on. Empty cells are no runs."},
+    {Reason::too_few_for_outlier, Error::not_available,
+     "{argument} hold fewer than five runs; below that no run can be told to stand apart."},
+    {Reason::no_scatter, Error::number,
+     "The runs of each series are all the same: without any scatter there is nothing to judge a difference by."},
+    {Reason::mean_not_positive, Error::number, "The mean of {argument} is not above 0, so that no share of it exists."},
+    {Reason::unbounded_limits, Error::not_available,
+     "The limits are unbounded: the baseline scatters so much, or has so few runs, that at this confidence its mean "
+     "could be 0."},
+    {Reason::too_many_runs, Error::number,
+     "More than 10000 runs of each variant would be needed: the change is too small against the scatter."},
+    {Reason::neither_true_nor_false, Error::number, "{argument} is {given}; TRUE or FALSE is needed."},
+    {Reason::beyond_measure, Error::number,
+     "{argument} is {given}, which this measure cannot be: an efficiency is above 0 and at most 1 (type 35% or 0.35), "
+     "a safety score above 0 and at most 100, an emission above 0. An empty cell counts as 0."},
     {Reason::internal, Error::value, "The function could not be computed; please report how."},
 };
 

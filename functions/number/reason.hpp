@@ -47,6 +47,14 @@ enum class Reason : std::uint8_t {
     more_left_than_laid,
     nothing_burned,
     never_boils,
+    too_few_runs,
+    too_few_for_outlier,
+    no_scatter,
+    mean_not_positive,
+    unbounded_limits,
+    too_many_runs,
+    neither_true_nor_false,
+    beyond_measure,
     internal,
     count ///< how many there are; not a reason
 };

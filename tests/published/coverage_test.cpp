@@ -5,11 +5,19 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace hearthcell::tests {
 namespace {
 
+/// What is computed from many readings is checked whole in a folder of its own: tests/statistics, log, doubt.
+constexpr std::string_view checked_elsewhere[] = {"A temperature log", "Repeated runs and comparisons",
+                                                  "The record itself"};
+
 TEST(Coverage, EveryFunctionHasAtLeastThreePublishedValues) {
-    for (Group const& group : catalogue())
+    for (Group const& group : catalogue()) {
+        if (std::ranges::find(checked_elsewhere, group.title) != std::end(checked_elsewhere))
+            continue;
         for (Function const& function : group.functions) {
             // What gives words has its sentences checked elsewhere.
             if (std::holds_alternative<Wordy>(function.kernel))
@@ -21,6 +29,7 @@ TEST(Coverage, EveryFunctionHasAtLeastThreePublishedValues) {
                         ++values;
             EXPECT_GE(values, 3) << function.name << " needs rows in a PublishedTable of its subject's test";
         }
+    }
 }
 
 TEST(Coverage, EveryPublishedValueNamesItsSource) {

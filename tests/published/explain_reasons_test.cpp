@@ -60,6 +60,12 @@ Calls const failing{
     {"BENCHEFFICIENCY", {800.0, 5800.0, 20.0, 1000.0, 95.0, 5550.0, 1000.0, 0.12, 18.5}},
     {"FUELENERGY", {column({300, 250}), 0.12, 18.5, omit, column({0, 260})}},
     {"MODELBOILTIME", {100.0, 20.0, 80.0, 20.0, 5000.0, 15.0, 450.0}},
+    {"SAVING", {column({1020, 980}), column({640, 700}), omit, 0.5}},
+};
+
+/// Calls that give a block of which an element has no value.
+Calls const failing_in_part{
+    {"SAVING", {column({1, 20}), column({3, 3.5})}},
 };
 
 Calls all_failing_calls() {
@@ -84,6 +90,11 @@ TEST(ExplainReasons, EveryReasonIsProducedByACall) {
             ++produced[why->reason];
         else
             ADD_FAILURE() << name << " gives " << in_words(outcome) << ", not an error";
+    }
+    for (auto const& [name, values] : failing_in_part) {
+        Outcome const outcome = call(function_named(name), values);
+        for (double const element : std::get<Block>(outcome).numbers)
+            ++produced[failure_of(element).reason];
     }
     for (Meaning const& meaning : meanings()) {
         if (meaning.reason == Reason::internal) // only an exception within the adapter gives it
