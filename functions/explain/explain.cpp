@@ -120,6 +120,15 @@ std::string about_success(Function const& function, Outcome const& outcome) {
     return "Fine: " + std::string(function.result.name) + " " + in_words(*number, function.result.measure) + ".";
 }
 
+std::string remarks_of(Function const& function, std::span<Value const> values) {
+    std::string text;
+    if (function.remarks != nullptr)
+        if (Columns const columns(function, values); columns.failure().reason == Reason::none)
+            for (std::string const& sentence : function.remarks(columns.given()))
+                text += " " + sentence;
+    return text;
+}
+
 } // namespace
 
 std::string explain(Function const& function, std::span<Value const> arguments) {
@@ -127,12 +136,13 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     if (Failure const* why = std::get_if<Failure>(&outcome))
         return about_failure(function, arguments, *why);
     std::vector<std::string> const odd = oddities(function, arguments);
+    std::string const remarks = remarks_of(function, arguments);
     if (odd.empty())
-        return about_success(function, outcome) + method_words(function, arguments);
+        return about_success(function, outcome) + method_words(function, arguments) + remarks;
     std::string text = "Odd:";
     for (std::string const& sentence : odd)
         text += " " + sentence;
-    return text + method_words(function, arguments);
+    return text + method_words(function, arguments) + remarks;
 }
 
 Outcome explain_call(std::span<Value const> given) {
