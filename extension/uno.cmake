@@ -5,8 +5,8 @@
 
 set(HEARTHCELL_OFFICE /usr/lib/libreoffice CACHE PATH "Folder of the LibreOffice installation (holds program and sdk)")
 set(OFFICE_PROGRAM ${HEARTHCELL_OFFICE}/program CACHE INTERNAL "") # seen by the tests, too
-set(OFFICE_SDK ${HEARTHCELL_OFFICE}/sdk)
-set(OFFICE_TYPES ${OFFICE_PROGRAM}/types.rdb ${OFFICE_PROGRAM}/types/offapi.rdb)
+set(OFFICE_SDK ${HEARTHCELL_OFFICE}/sdk CACHE INTERNAL "")
+set(OFFICE_TYPES "${OFFICE_PROGRAM}/types.rdb;${OFFICE_PROGRAM}/types/offapi.rdb" CACHE INTERNAL "")
 
 foreach(needed IN ITEMS ${OFFICE_TYPES} ${OFFICE_PROGRAM}/soffice.bin ${OFFICE_SDK}/bin/cppumaker
                         ${OFFICE_SDK}/bin/unoidl-write ${OFFICE_SDK}/include/sal/types.h)

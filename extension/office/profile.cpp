@@ -61,6 +61,8 @@ Profile::Profile(Settings const& settings) : folder_(fresh_folder()) {
         std::filesystem::create_directories(folder_ / "bundled");
         if (!settings.package.empty())
             unpack(settings.package, folder_ / "bundled" / settings.package.stem(), log());
+        for (std::filesystem::path const& package : settings.further_packages)
+            unpack(package, folder_ / "bundled" / package.stem(), log());
     } catch (...) {
         std::error_code ignored;
         std::filesystem::remove_all(folder_, ignored);

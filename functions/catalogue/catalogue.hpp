@@ -43,6 +43,7 @@ enum class Measure {
     fuel_per_water,
     simmer_energy,
     ratio,
+    confidence,
     words,
 };
 
@@ -86,7 +87,7 @@ struct Argument {
     std::string_view help{};
     Kind kind = Kind::number;
     NameTable const* table = nullptr;    ///< for names
-    List<std::string_view, 4> choices{}; ///< for a choice; the first is the default
+    List<std::string_view, 5> choices{}; ///< for a choice; the first is the default
     bool optional = false;
     double fallback = absent;        ///< of an optional number
     std::string_view absent_means{}; ///< what leaving it out means, where there is no constant default
@@ -134,16 +135,22 @@ struct Cell {
 inline constexpr Cell omitted{};
 inline constexpr double blank = std::numeric_limits<double>::quiet_NaN();
 
+/// What an example must give: a number, a text, an error, or a block of them, row by row.
 struct Expected {
-    enum class Kind { number, text, error } kind = Kind::number;
+    enum class Kind { number, text, error, block } kind = Kind::number;
     double number = 0, tolerance = 0;
     std::string_view text;
     Error error = Error::number;
+    Expected const* elements = nullptr; ///< of a block
+    std::size_t rows = 0, columns = 0;
 
     constexpr Expected() = default;
     constexpr Expected(double value, double allowed) : number(value), tolerance(allowed) {}
     constexpr Expected(char const* value) : kind(Kind::text), text(value) {}
     constexpr Expected(Error value) : kind(Kind::error), error(value) {}
+    template <std::size_t Elements>
+    constexpr Expected(std::array<Expected, Elements> const& block, std::size_t rows_of_it = 1)
+        : kind(Kind::block), elements(block.data()), rows(rows_of_it), columns(Elements / rows_of_it) {}
 };
 
 struct Example {
@@ -159,8 +166,9 @@ struct Function {
     List<Argument, most_arguments> arguments{};
     Result result{};
     Kernel kernel{};
-    List<std::string_view, 4> equations{}; ///< one, or one a method in the order of the choices
+    List<std::string_view, 5> equations{}; ///< one, or one a method in the order of the choices
     List<Source, 4> sources{};
+    std::string_view caution{}; ///< what has to be said with every result, a sentence
     List<Example, 6> examples{};
     Remarks remarks = nullptr; ///< what the kernel alone can say of a sound result
 };
@@ -176,9 +184,10 @@ std::span<Function const> site_and_water();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
 std::span<Function const> temperature_log();
+std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 5> catalogue();
+std::array<Group, 6> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);

@@ -19,7 +19,7 @@ inline constexpr std::size_t most_choices = 2;
 struct Numeric {
     std::size_t numbers = 0, choices = 0;
     double (*value)(double const* numbers, Choice const* choices) = nullptr;
-    /// The same value, and the partial derivative by each number.
+    /// The same value, and the partial derivative by each number. Null where the result moves in steps.
     double (*gradient)(double const* numbers, Choice const* choices, double* partials) = nullptr;
 };
 
@@ -82,11 +82,24 @@ constexpr Numeric numeric_of(std::index_sequence<N...>, std::index_sequence<C...
                 return result.value;
             }};
 }
+
+template <auto Lambda, std::size_t... N, std::size_t... C>
+constexpr Numeric stepwise_of(std::index_sequence<N...>, std::index_sequence<C...>) {
+    return {sizeof...(N), sizeof...(C),
+            [](double const* x, [[maybe_unused]] Choice const* c) -> double { return Lambda(x[N]..., c[C]...); },
+            nullptr};
+}
 } // namespace detail
 
 template <auto Lambda>
 inline constexpr Numeric
     numeric = detail::numeric_of<Lambda>(std::make_index_sequence<detail::arity<decltype(Lambda)>().numbers>(),
                                          std::make_index_sequence<detail::arity<decltype(Lambda)>().choices>());
+
+/// A kernel whose result moves in steps and has no derivative: a [](double, …, Choice…) lambda.
+template <auto Lambda>
+inline constexpr Numeric
+    stepwise = detail::stepwise_of<Lambda>(std::make_index_sequence<detail::arity<decltype(Lambda)>().numbers>(),
+                                           std::make_index_sequence<detail::arity<decltype(Lambda)>().choices>());
 
 } // namespace hearthcell

@@ -21,6 +21,14 @@ inline constexpr Source wbt_3{"Water Boiling Test 3.0 (2007)", true};
 inline constexpr Source wax{"Common practice, no source: 40 to 44 MJ/kg", true};
 inline constexpr Source definition{"Definition of the quantity"};
 inline constexpr Source lumped_heating{"Lumped heating with linear heat loss, C dT/dt = P - UA (T - air)"};
+inline constexpr Source student_limits{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2, limits for the mean",
+                                       true};
+inline constexpr Source welch{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.3, two-sample t test", true};
+inline constexpr Source grubbs{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17, Grubbs' test", true};
+inline constexpr Source fieller{"Fieller, J. R. Stat. Soc. B 16 (1954) 175-185, limits of a ratio", true};
+inline constexpr Source power_of_t{"Cohen, Statistical Power Analysis (1988), chapter 2; here by the noncentral t",
+                                   true};
+inline constexpr Source iso_tr_19867_3{"ISO/TR 19867-3:2018, default voluntary performance targets", true};
 inline constexpr Source project{"This project's own record"};
 
 } // namespace hearthcell::sources

@@ -32,10 +32,11 @@ std::string text_at(Value const& value, unsigned row) {
     return "";
 }
 
-/// The place of the function's method argument and the name of the method in force.
+/// The choice that decides which equation is computed: mostly whose method.
 struct MethodInForce {
     std::size_t index = 0;
-    std::string_view name; ///< empty: the function knows no methods
+    std::string_view name;     ///< empty: the function knows no methods
+    std::string_view argument; ///< what the choice is called
 };
 
 MethodInForce method_in_force(Function const& function, std::span<Value const> values) {
@@ -45,7 +46,7 @@ MethodInForce method_in_force(Function const& function, std::span<Value const> v
             continue;
         Scalar const scalar = read_scalar(argument, value_at(values, i));
         if (scalar.reason == Reason::none)
-            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)]};
+            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)], argument.name};
     }
     return {};
 }
@@ -66,9 +67,8 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     Argument const& argument = function.arguments[why.argument];
     Value const value = value_at(values, why.argument);
     std::optional<double> const number = number_at(value, why.row);
-    std::string const given = why.reason == Reason::out_of_range || why.reason == Reason::number_for_text
-                                  ? in_words(number.value_or(absent))
-                                  : "\"" + text_at(value, why.row) + "\"";
+    bool const is_number = number && why.reason != Reason::text_for_number;
+    std::string const given = is_number ? in_words(*number) : "\"" + text_at(value, why.row) + "\"";
     std::string name(argument.name);
     if (why.row > 0)
         name += " in row " + std::to_string(why.row);
@@ -108,12 +108,33 @@ std::string method_words(Function const& function, std::span<Value const> values
     if (method.name.empty() || function.equations.size() < 2)
         return "";
     std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
-    bool const published =
-        function.arguments.size() > 0 && method.name != "properties" && method.name != "wet" && method.name != "dry";
+    bool const published = method.argument == "method" && method.name != "properties";
     return text + (published ? " (the method is from memory of its document)." : ".");
 }
 
-std::string about_success(Function const& function, Outcome const& outcome) {
+/// Every part of a row with its value, and why one has none. A part that failed is no error of the whole.
+std::string about_parts(Function const& function, std::span<Value const> values, Block const& block) {
+    std::string list, whys;
+    for (std::size_t i = 0; i < function.result.parts.size() && i < block.columns; ++i) {
+        Part const& part = function.result.parts[i];
+        double const value = block.numbers[i];
+        list += (list.empty() ? "" : "; ") + std::string(part.name) + " ";
+        if (!failed(value)) {
+            list += in_words(value, part.measure);
+            continue;
+        }
+        list += "none";
+        std::string const why = " " + about_failure(function, values, failure_of(value));
+        if (whys.find(why) == std::string::npos)
+            whys += why;
+    }
+    return (whys.empty() ? "Fine: " : "In part: ") + list + "." + whys;
+}
+
+std::string about_success(Function const& function, std::span<Value const> values, Outcome const& outcome) {
+    Block const* block = std::get_if<Block>(&outcome);
+    if (block != nullptr && !function.result.parts.empty() && !function.result.list)
+        return about_parts(function, values, *block);
     double const* number = std::get_if<double>(&outcome);
     if (number == nullptr)
         return "Fine.";
@@ -135,14 +156,13 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     Outcome const outcome = call(function, arguments);
     if (Failure const* why = std::get_if<Failure>(&outcome))
         return about_failure(function, arguments, *why);
-    std::vector<std::string> const odd = oddities(function, arguments);
-    std::string const remarks = remarks_of(function, arguments);
-    if (odd.empty())
-        return about_success(function, outcome) + method_words(function, arguments) + remarks;
-    std::string text = "Odd:";
-    for (std::string const& sentence : odd)
-        text += " " + sentence;
-    return text + method_words(function, arguments) + remarks;
+    std::string text;
+    for (std::string const& sentence : oddities(function, arguments))
+        text += (text.empty() ? "Odd: " : " ") + sentence;
+    if (text.empty())
+        text = about_success(function, arguments, outcome);
+    text += method_words(function, arguments) + remarks_of(function, arguments);
+    return function.caution.empty() ? text : text + " " + std::string(function.caution);
 }
 
 Outcome explain_call(std::span<Value const> given) {

@@ -39,6 +39,8 @@ constexpr ValueSlip refused[] = {
     {Measure::moisture_dry, 3.0001, 300, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
     {Measure::mass_fraction, 0.2001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
     {Measure::share, 1.0001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::confidence, 1.0001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::confidence, 0.0001, 0.2, -1, 1, "{x} looks like the risk of being wrong; its counterpart is {y}."},
     {Measure::calorific_value, 2, 4.99, 3.6, 0, "{x} kWh/kg would be {y} MJ/kg."},
     {Measure::calorific_value, 1500, 9000, 0.0041868, 0, "{x} kcal/kg would be {y} MJ/kg."},
     {Measure::calorific_value, 9000.01, 60000, 0.001, 0, "{x} kJ/kg would be {y} MJ/kg."},
@@ -202,6 +204,11 @@ bool far_from_standard(Numbers const& n) {
     return std::abs(rise - standard) > 20 || mass_ratio < 0.7 || mass_ratio > 1.5;
 }
 
+// Well run tests scatter by a few per cent.
+bool scatter_is_in_per_cent(Numbers const& n) {
+    return or_zero(n["coefficient of variation"]) > 0.5 || n["smallest change"] == 1.0;
+}
+
 constexpr Combination combinations[] = {
     {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
     {station_pressure_is_from_the_forecast,
@@ -223,6 +230,8 @@ constexpr Combination combinations[] = {
     {low_power_is_higher, "the low power is above the high power; are they swapped?"},
     {corrected_twice, "the water never boiled: effective water and standard rise correct for that twice in WBT 4.2.3."},
     {far_from_standard, "the correction is large; a proportion misleads there. STOVE.MODELBOILTIME counts the loss."},
+    {scatter_is_in_per_cent,
+     "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
 };
 
 std::string_view empty_cell_or(Measure measure) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <iomanip>
 #include <sstream>
+#include <vector>
 
 namespace hearthcell::generator {
 namespace {
@@ -22,6 +23,14 @@ std::string doubled_quotes(std::string_view text) {
     return result;
 }
 
+/// A column's letters: A, B, … Z, AA, …
+std::string column_name(std::size_t place) {
+    std::string name(1, char('A' + place % 26));
+    for (place /= 26; place > 0; place = (place - 1) / 26)
+        name.insert(name.begin(), char('A' + (place - 1) % 26));
+    return name;
+}
+
 /// Readings of the examples' columns: each stands in a column of its own on the second sheet.
 class Readings {
 public:
@@ -32,7 +41,7 @@ public:
             ++place;
         if (place == columns.size())
             columns.push_back(column);
-        std::string const name(1, char('A' + place));
+        std::string const name = column_name(place);
         return "[$Readings." + name + "1:." + name + std::to_string(column.size()) + "]";
     }
 
@@ -133,6 +142,8 @@ std::string verdict_formula(Expected const& expected, std::string const& row) {
         agrees = "IF(ISERROR(" + result + ");ERROR.TYPE(" + result + ")=" + std::to_string(shown(expected.error).type) +
                  ";FALSE())";
         break;
+    case Expected::Kind::block: // its elements have a row each
+        break;
     }
     return "IF(" + agrees + ";\"agrees\";\"differs\")";
 }
@@ -144,13 +155,40 @@ std::string upper(std::string_view text) {
     return result;
 }
 
-std::string row_of(Function const& function, Example const& example, Readings& readings, int row) {
-    std::string const call = call_of(example, readings);
-    std::string const stored = upper(service) + "." + upper(function.stored);
+/// One check: a formula, what is shown of it, what it must give and where that comes from.
+struct Check {
+    std::string formula, shown;
+    Expected const& expected;
+    std::string from;
+};
+
+std::string row_of(Function const& function, Check const& check, int row) {
     return "    <table:table-row>" + text_cell(std::string("STOVE.") + std::string(function.name)) +
-           text_cell(function.summary) + text_cell("STOVE." + std::string(function.name) + call) +
-           formula_cell(stored + call) + expected_cells(example.expected) + text_cell(example.from) +
-           formula_cell(verdict_formula(example.expected, std::to_string(row))) + "</table:table-row>\n";
+           text_cell(function.summary) + text_cell(check.shown) + formula_cell(check.formula) +
+           expected_cells(check.expected) + text_cell(check.from) +
+           formula_cell(verdict_formula(check.expected, std::to_string(row))) + "</table:table-row>\n";
+}
+
+/// The checks of an example: one, or one for every element of a block.
+std::vector<Check> checks_of(Function const& function, Example const& example, Readings& readings) {
+    std::string const call = call_of(example, readings);
+    std::string const formula = upper(service) + "." + upper(function.stored) + call;
+    std::string const shown = "STOVE." + std::string(function.name) + call;
+    Expected const& expected = example.expected;
+    if (expected.kind != Expected::Kind::block)
+        return {{formula, shown, expected, std::string(example.from)}};
+    std::vector<Check> checks;
+    for (std::size_t i = 0; i < expected.rows * expected.columns; ++i) {
+        std::string place = ";" + std::to_string(i / expected.columns + 1);
+        place.append(";").append(std::to_string(i % expected.columns + 1)).append(")");
+        std::string from(function.result.parts[i % expected.columns].name);
+        from.append(": ").append(example.from);
+        auto const element = [&place](std::string const& block) {
+            return std::string("INDEX(").append(block).append(place);
+        };
+        checks.push_back({element(formula), element(shown), expected.elements[i], from});
+    }
+    return checks;
 }
 
 } // namespace
@@ -163,7 +201,10 @@ void write_acceptance_sheet(std::ostream& out) {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (Example const& example : function.examples)
-                rows += row_of(function, example, readings, row++);
+                for (Check const& check : checks_of(function, example, readings)) {
+                    rows += row_of(function, check, row);
+                    ++row;
+                }
     std::string const last = std::to_string(row - 1);
     std::string const verdicts = "[.H" + std::to_string(first_row) + ":.H" + last + "]";
 

@@ -26,8 +26,14 @@ bool gives_number(Function const& function);
 /// Text made safe for XML.
 std::string escaped(std::string_view text);
 
+/// What the wizard says of a function: summary, parts of a block, caution.
+std::string full_summary(Function const& function);
+
 /// What the wizard says of an argument: help, unit, range, default.
 std::string full_help(Argument const& argument);
+
+/// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
+std::string parts(Function const& function);
 
 /// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
 std::string signature(Function const& function);

@@ -9,8 +9,11 @@ void write_readme_table(std::ostream& out) {
         out << "\n### " << group.title << "\n\n| function | gives | unit | source |\n|---|---|---|---|\n";
         for (Function const& function : group.functions) {
             std::string_view const unit = unit_of(function.result.measure);
-            out << "| `" << signature(function) << "` | " << function.summary << " | " << (unit.empty() ? "–" : unit)
-                << " | ";
+            std::string const in_block = parts(function);
+            out << "| `" << signature(function) << "` | " << function.summary;
+            if (!in_block.empty())
+                out << (function.result.list ? "; a list of " : "; side by side: ") << in_block;
+            out << " | " << (unit.empty() ? "–" : unit) << " | ";
             std::string_view comma;
             for (Source const& source : function.sources) {
                 out << comma << source.title << (source.from_memory ? "*" : "");

@@ -12,7 +12,7 @@ void write_function(std::ostream& out, Function const& function) {
     std::string const shown = "STOVE." + std::string(function.name);
     out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n"
         << "     " << property("DisplayName", shown) << "\n"
-        << "     " << property("Description", std::string(function.summary) + ".") << "\n"
+        << "     " << property("Description", full_summary(function)) << "\n"
         << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n"
         << "     " << property("CompatibilityName", shown) << "\n"
         << "     <node oor:name=\"Parameters\">\n";

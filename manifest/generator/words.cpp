@@ -62,6 +62,23 @@ std::string full_help(Argument const& argument) {
     return text + " Left out: " + in_words(argument.fallback, argument.measure) + ".";
 }
 
+std::string parts(Function const& function) {
+    std::string text;
+    for (Part const& part : function.result.parts) {
+        std::string_view const unit = unit_of(part.measure);
+        text +=
+            (text.empty() ? "" : ", ") + std::string(part.name) + (unit.empty() ? "" : " (" + std::string(unit) + ")");
+    }
+    return text;
+}
+
+std::string full_summary(Function const& function) {
+    std::string text = std::string(function.summary) + ".";
+    if (std::string const in_block = parts(function); !in_block.empty())
+        text += (function.result.list ? " A list of " : " Side by side: ") + in_block + ".";
+    return function.caution.empty() ? text : text + " " + std::string(function.caution);
+}
+
 std::string signature(Function const& function) {
     std::string text = "STOVE." + std::string(function.name) + "(";
     bool first = true;

@@ -25,14 +25,32 @@ Value value_of(Cell const& cell) {
     return {};
 }
 
-/// What a single cell shows: of a block its first element.
-Outcome first_of(Outcome const& outcome) {
+/// Of a block one element.
+Outcome element_of(Outcome const& outcome, std::size_t place) {
     Block const* block = std::get_if<Block>(&outcome);
     if (block == nullptr)
         return outcome;
-    if (!block->texts.empty() && block->texts[0].place == 0)
-        return block->texts[0].text;
-    return block->numbers[0];
+    for (Block::Text const& text : block->texts)
+        if (text.place == place)
+            return text.text;
+    return block->numbers.at(place);
+}
+
+void expect(Outcome const& result, Expected const& expected, std::string const& what) {
+    switch (expected.kind) {
+    case Expected::Kind::error:
+        EXPECT_NE(reason_of(result), Reason::none) << what;
+        EXPECT_EQ(error_of(reason_of(result)), expected.error) << what;
+        break;
+    case Expected::Kind::text:
+        EXPECT_EQ(std::get<std::string>(result), expected.text) << what;
+        break;
+    case Expected::Kind::number:
+        EXPECT_NEAR(number_of(result), expected.number, expected.tolerance) << what;
+        break;
+    case Expected::Kind::block:
+        ADD_FAILURE() << "a block within a block";
+    }
 }
 
 } // namespace
@@ -44,16 +62,14 @@ TEST(TemperatureLog, GivesWhatItsExamplesSay) {
             std::vector<Value> values;
             for (Cell const& cell : example.arguments)
                 values.push_back(value_of(cell));
-            Outcome const result = first_of(call(function, values));
-            if (example.expected.kind == Expected::Kind::error) {
-                EXPECT_EQ(error_of(reason_of(result)), example.expected.error) << function.name << ": " << example.from;
-                EXPECT_NE(reason_of(result), Reason::none) << function.name << ": " << example.from;
-            } else if (example.expected.kind == Expected::Kind::text) {
-                EXPECT_EQ(std::get<std::string>(result), example.expected.text) << example.from;
-            } else {
-                EXPECT_NEAR(number_of(result), example.expected.number, example.expected.tolerance)
-                    << function.name << ": " << example.from;
-            }
+            Outcome const result = call(function, values);
+            std::string const what = std::string(function.name) + ": " + std::string(example.from);
+            Expected const& expected = example.expected;
+            if (expected.kind != Expected::Kind::block)
+                expect(element_of(result, 0), expected, what);
+            else
+                for (std::size_t i = 0; i < expected.rows * expected.columns; ++i)
+                    expect(element_of(result, i), expected.elements[i], what);
             ++checked;
         }
     }

@@ -1,0 +1,43 @@
+#include "functions/number/distributions.hpp"
+
+#include <boost/math/distributions/non_central_t.hpp>
+#include <boost/math/distributions/students_t.hpp>
+
+#include <cmath>
+
+namespace hearthcell {
+namespace {
+
+namespace rules = boost::math::policies;
+
+// Errors come back as values, never as exceptions or in errno. Plain double arithmetic: long double differs between
+// processors, and these cells are called by the thousand.
+using Quietly =
+    rules::policy<rules::domain_error<rules::ignore_error>, rules::pole_error<rules::ignore_error>,
+                  rules::overflow_error<rules::ignore_error>, rules::underflow_error<rules::ignore_error>,
+                  rules::denorm_error<rules::ignore_error>, rules::rounding_error<rules::ignore_error>,
+                  rules::evaluation_error<rules::ignore_error>, rules::indeterminate_result_error<rules::ignore_error>,
+                  rules::promote_float<false>, rules::promote_double<false>>;
+using StudentsT = boost::math::students_t_distribution<double, Quietly>;
+using NoncentralT = boost::math::non_central_t_distribution<double, Quietly>;
+
+} // namespace
+
+double t_exceeded(double beyond, double degrees_of_freedom) {
+    return boost::math::quantile(boost::math::complement(StudentsT(degrees_of_freedom), beyond / 2));
+}
+
+double probability_beyond(double t, double degrees_of_freedom) {
+    return 2 * boost::math::cdf(boost::math::complement(StudentsT(degrees_of_freedom), std::fabs(t)));
+}
+
+double probability_beyond(double t, double degrees_of_freedom, double noncentrality) {
+    // Certain to all digits: t is Z/W with Z above noncentrality - 9 and, from two degrees of freedom on, W below 10,
+    // but for a chance of 1e-18. Boost would sum for a twentieth of a second here, and in the end throw.
+    if (noncentrality > 10 * t + 9)
+        return 1;
+    NoncentralT const distribution(degrees_of_freedom, noncentrality);
+    return boost::math::cdf(boost::math::complement(distribution, t)) + boost::math::cdf(distribution, -t);
+}
+
+} // namespace hearthcell

@@ -1,0 +1,83 @@
+#include "timing.hpp"
+
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XSpreadsheets.hpp>
+
+#include <algorithm>
+#include <chrono>
+
+namespace hearthcell::benchmarks {
+namespace {
+
+namespace uno = com::sun::star::uno;
+namespace sheet = com::sun::star::sheet;
+
+std::string column(std::size_t place) {
+    return std::string(1, char('A' + place));
+}
+
+void write_inputs(office::Document& document, std::vector<double> const& inputs, int rows) {
+    if (inputs.empty())
+        return;
+    uno::Sequence<uno::Sequence<uno::Any>> data(rows);
+    for (int row = 0; row < rows; ++row) {
+        uno::Sequence<uno::Any> line(sal_Int32(inputs.size()));
+        for (std::size_t i = 0; i < inputs.size(); ++i)
+            line.getArray()[i] <<= inputs[i] * (1 + row * 1e-12);
+        data.getArray()[row] = line;
+    }
+    uno::Reference<com::sun::star::container::XIndexAccess> const sheets(document.model()->getSheets(),
+                                                                         uno::UNO_QUERY_THROW);
+    uno::Reference<com::sun::star::table::XCellRange> const first(sheets->getByIndex(0), uno::UNO_QUERY_THROW);
+    uno::Reference<sheet::XCellRangeData> const range(
+        first->getCellRangeByPosition(0, 0, sal_Int32(inputs.size()) - 1, rows - 1), uno::UNO_QUERY_THROW);
+    range->setDataArray(data);
+}
+
+double median(std::vector<double> values) {
+    std::ranges::sort(values);
+    return values[values.size() / 2];
+}
+
+} // namespace
+
+Subject::Subject(office::Office& office, std::vector<std::vector<std::string>> const& formulas,
+                 std::vector<double> const& inputs, int count)
+    : document(office::Document::blank(office)), rows(count) {
+    write_inputs(document, inputs, rows);
+    office::Sheet cells = document.sheet(0);
+    std::size_t const width = formulas.at(0).size();
+    std::string const first = column(17), last = column(17 + width - 1);
+    cells.formulas(first + "1", formulas);
+    cells.fill_down(first + "1:" + last + std::to_string(rows));
+    result_cell = last + "1";
+}
+
+double Subject::measure() {
+    auto const start = std::chrono::steady_clock::now();
+    document.recalculate();
+    std::chrono::duration<double, std::micro> const taken = std::chrono::steady_clock::now() - start;
+    return taken.count() / rows;
+}
+
+Pair measure_in_turn(Subject& subject, Subject& baseline, int repetitions) {
+    std::vector<double> a, b;
+    subject.measure();
+    baseline.measure();
+    for (int i = 0; i < repetitions; ++i) {
+        a.push_back(subject.measure());
+        b.push_back(baseline.measure());
+    }
+    return {median(a), median(b)};
+}
+
+double measure_alone(Subject& subject, int repetitions) {
+    std::vector<double> times;
+    subject.measure();
+    for (int i = 0; i < repetitions; ++i)
+        times.push_back(subject.measure());
+    return median(times);
+}
+
+} // namespace hearthcell::benchmarks

@@ -1,0 +1,123 @@
+#include "calls.hpp"
+
+#include "functions/kernels/comparison.hpp"
+
+namespace hearthcell::tests {
+namespace {
+
+// Invented figures, not measurements.
+std::vector<double> const base{1020, 980, 1055, 1010, 945, 990}, improved{640, 700, 655, 610, 690, 665};
+
+} // namespace
+
+TEST(Difference, AgreesWithTheCarsOfTheHandbook) {
+    // NIST/SEMATECH e-Handbook 1.3.5.3: t -12.94627, 136.8750 degrees of freedom; from these moments recomputed
+    // t -12.9462676, 136.87499. The moments are printed to five decimals, so t is good to seven digits.
+    auto const row =
+        parts("DIFFERENCE", {column(runs_with(79, 30.48101, 6.10771)), column(runs_with(249, 20.14458, 6.41470))});
+    ASSERT_EQ(row.size(), 6U);
+    EXPECT_NEAR(row[4], 136.87499, 5e-6);
+    double const uncertainty = (row[2] - row[1]) / 2 / t_exceeded(0.05, row[4]);
+    EXPECT_NEAR(row[0] / uncertainty, -12.9462676, 5e-7);
+}
+
+TEST(Difference, ChangesItsSignWithTheOrderOfTheSeries) {
+    auto const one = parts("DIFFERENCE", {column(base), column(improved)});
+    auto const other = parts("DIFFERENCE", {column(improved), column(base)});
+    EXPECT_LT(one.at(0), 0);
+    EXPECT_EQ(other.at(0), -one.at(0));
+    EXPECT_EQ(other.at(1), -one.at(2));
+    EXPECT_EQ(other.at(3), one.at(3));
+}
+
+TEST(Difference, StandsOnOneSeriesWhereOnlyThatScatters) {
+    auto const row = parts("DIFFERENCE", {column({5, 5, 5}), column({6, 7, 9, 10})});
+    EXPECT_NEAR(row.at(4), 3, 1e-14); // n - 1 of the series that scatters
+    EXPECT_EQ(refusal("DIFFERENCE", {column({5, 5, 5}), column({6, 6})}).reason, Reason::no_scatter);
+}
+
+TEST(Difference, NeedsTwoRunsOfEachSeries) {
+    EXPECT_EQ(refusal("DIFFERENCE", {column({5}), column({6, 7})}).argument, 0U);
+    EXPECT_EQ(refusal("DIFFERENCE", {column({5, 6}), column({6, absent})}).argument, 1U);
+    EXPECT_EQ(refusal("DIFFERENCE", {column({5, 6}), column({6, absent})}).reason, Reason::too_few_runs);
+}
+
+TEST(FiellersLimits, FollowPublishedExamples) {
+    // A 14, SD 3, n 6 and B 7, SD 2, n 6, 10 degrees of freedom. Published to two decimals: 1.54 to 2.64 at 90 %, 1.46
+    // to 2.83 at 95 %, 1.27 to 3.36 at 99 %; recomputed to four.
+    struct Row {
+        double beyond, low, high;
+    };
+    kernels::Compared const compared{4.0 / 6, 9.0 / 6, 10};
+    for (Row const& row : {Row{0.10, 1.5448, 2.6424}, {0.05, 1.4566, 2.8332}, {0.01, 1.2728, 3.3604}}) {
+        kernels::Limits const limits = kernels::limits_of_ratio(7, 14, compared, t_exceeded(row.beyond, 10));
+        EXPECT_NEAR(limits.low, row.low, 5e-5) << row.beyond;
+        EXPECT_NEAR(limits.high, row.high, 5e-5) << row.beyond;
+    }
+    // a 14 with standard error 3, b 7 with standard error 2, t(10) 1.812461: published 1.051413 to 4.414296
+    kernels::Limits const wide = kernels::limits_of_ratio(7, 14, {4, 9, 10}, 1.812461);
+    EXPECT_NEAR(wide.low, 1.051413, 5e-7);
+    EXPECT_NEAR(wide.high, 4.414296, 5e-6); // t is printed to seven digits, and 1 - g = 0.73 divides
+}
+
+TEST(Saving, PoolsVariancesOnlyWhenAsked) {
+    auto const pooled = parts("SAVING", {column(base), column(improved), 0.95, 1.0});
+    EXPECT_NEAR(pooled.at(1), 1 - 0.699242829, 5e-10) << "R, by formula and by inverting the t test";
+    EXPECT_NEAR(pooled.at(2), 1 - 0.622123850, 5e-10);
+    EXPECT_EQ(pooled.at(4), 10);
+    auto const own = parts("SAVING", {column(base), column(improved)});
+    EXPECT_NEAR(own.at(1), 0.301230, 5e-7);
+    EXPECT_NEAR(own.at(2), 0.377195, 5e-7);
+    EXPECT_NEAR(own.at(4), 9.2769, 5e-5);
+    EXPECT_EQ(refusal("SAVING", {column(base), column(improved), 0.95, 0.05}).reason, Reason::neither_true_nor_false);
+}
+
+TEST(Saving, HasLimitsThatLeaveOutNothingSavedJustWhenPIsSmall) {
+    int small = 0, large = 0;
+    for (int halves = 0; halves < 400; ++halves)
+        for (double const pooled : {0.0, 1.0}) {
+            double const shift = halves / 2.0;
+            std::vector<double> shifted = base;
+            for (double& run : shifted)
+                run -= shift;
+            auto const row = parts("SAVING", {column({1030, 980, 1060, 890}), column(shifted), 0.9, pooled});
+            ASSERT_EQ(row.size(), 6U);
+            bool const leaves_out_none = row[1] > 0 || row[2] < 0;
+            EXPECT_EQ(leaves_out_none, row[3] < 0.1) << shift;
+            ++(leaves_out_none ? small : large);
+        }
+    EXPECT_GT(small, 50);
+    EXPECT_GT(large, 50);
+}
+
+TEST(Saving, LeavesLimitsOpenExactlyWhereTheBaselineCouldBeZero) {
+    // Two runs of mean 10: with the pooled 2 degrees of freedom they are bounded below a mean of t standard errors.
+    double const t = t_exceeded(0.05, 2);
+    for (double const factor : {0.999, 1.001}) {
+        // new runs that scatter as much, so that the pooled variance is that of either
+        double const distance = factor * 10 / t; // of two runs from their mean: the standard error of the mean
+        auto const row =
+            parts("SAVING", {column({10 - distance, 10 + distance}), column({5 - distance, 5 + distance}), 0.95, 1.0});
+        ASSERT_EQ(row.size(), 6U);
+        bool const open = factor > 1;
+        for (std::size_t const limit : {1U, 2U})
+            EXPECT_EQ(failure_of(row[limit]).reason, open ? Reason::unbounded_limits : Reason::none) << factor;
+        for (std::size_t const other : {0U, 3U, 4U, 5U})
+            EXPECT_FALSE(failed(row[other]));
+    }
+}
+
+TEST(Saving, NeedsMeansAboveZero) {
+    EXPECT_EQ(refusal("SAVING", {column({-1, 1}), column({5, 6})}).reason, Reason::mean_not_positive);
+    EXPECT_EQ(refusal("SAVING", {column({-1, 1}), column({5, 6})}).argument, 0U);
+    EXPECT_EQ(refusal("SAVING", {column({5, 6}), column({-5, -6})}).argument, 1U);
+}
+
+TEST(Saving, IsNegativeWhereMoreIsUsed) {
+    auto const row = parts("SAVING", {column({100, 101, 99}), column({120, 121, 119})});
+    EXPECT_NEAR(row.at(0), -0.2, 1e-15);
+    EXPECT_LT(row.at(1), row.at(0));
+    EXPECT_GT(row.at(2), row.at(0));
+}
+
+} // namespace hearthcell::tests

@@ -1,0 +1,91 @@
+#include "calls.hpp"
+
+#include "functions/explain/explain.hpp"
+
+namespace hearthcell::tests {
+namespace {
+
+std::string explained(std::string_view name, std::vector<Value> const& arguments) {
+    return explain(*find_function(name), arguments);
+}
+
+} // namespace
+
+TEST(ExplainRepeatedRuns, NamesEveryPartOfABlock) {
+    EXPECT_EQ(
+        explained("SERIES", {column({640, 700, 655, 610, 690, 665})}),
+        "Fine: n 6; mean 660; standard deviation 33.0151; coefficient of variation 0.050023; lower limit 625.353; "
+        "upper limit 694.647; level 0.95.");
+    EXPECT_EQ(
+        explained("DIFFERENCE", {column({1, 2, 3}), column({11, 12, 13})}),
+        "Fine: difference 10; lower limit 7.73304; upper limit 12.267; p 0.000255217; degrees of freedom 4; level "
+        "0.95.");
+}
+
+TEST(ExplainRepeatedRuns, SaysWhyAPartHasNoValue) {
+    EXPECT_EQ(explained("SERIES", {column({-1, 1, -1, 1, -1, 1}), 0.9}),
+              "In part: n 6; mean 0; standard deviation 1.09545; coefficient of variation none; lower limit -0.901157; "
+              "upper limit 0.901157; level 0.9. The mean of values is not above 0, so that no share of it exists.");
+    EXPECT_EQ(explained("SAVING", {column({20, 900}), column({400, 420})}),
+              "In part: saving 0.108696; lower limit none; upper limit none; p 0.927966; degrees of freedom 1.0013; "
+              "level 0.95. The limits are unbounded: the baseline scatters so much, or has so few runs, that at this "
+              "confidence its mean could be 0.");
+}
+
+TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {
+    EXPECT_EQ(explained("SERIES", {column({5, absent})}),
+              "values hold fewer than two runs; scatter shows from two on. Empty cells are no runs.");
+    EXPECT_EQ(explained("SERIES", {Block{3, 1, {5, text_in_block, 6}, {{1, "spilled"}}}}),
+              "values in row 2 is the text \"spilled\"; a number is needed.");
+    EXPECT_EQ(explained("SERIES", {column({5, 6, -3e12})}), "values in row 3 is -3e+12, outside -1e+12 to 1e+12.");
+    EXPECT_EQ(explained("SERIES", {Block{2, 2, {5, 6, 7, 8}, {}}}),
+              "values takes one row or one column, not a block of both.");
+    EXPECT_EQ(explained("DIFFERENCE", {column({5, 6}), column({5})}),
+              "new values hold fewer than two runs; scatter shows from two on. Empty cells are no runs.");
+    EXPECT_EQ(
+        explained("DIFFERENCE", {column({5, 5}), column({6, 6})}),
+        "The runs of each series are all the same: without any scatter there is nothing to judge a difference by.");
+    EXPECT_EQ(explained("SAVING", {column({-5, -6}), column({5, 6})}),
+              "The mean of baseline values is not above 0, so that no share of it exists.");
+    EXPECT_EQ(explained("SAVING", {column({5, 6}), column({5, 7}), 0.95, 0.05}),
+              "pooled variance is 0.05; TRUE or FALSE is needed.");
+    EXPECT_EQ(explained("SAVING", {column({5, 6}), column({5, 7}), 0.95, std::string("yes")}),
+              "pooled variance is the text \"yes\"; a number is needed.");
+    EXPECT_EQ(explained("OUTLIER", {column({5, 6, 7, 8})}),
+              "values hold fewer than five runs; below that no run can be told to stand apart.");
+    EXPECT_EQ(explained("RUNSNEEDED", {0.4, 0.001}),
+              "More than 10000 runs of each variant would be needed: the change is too small against the scatter.");
+}
+
+TEST(ExplainRepeatedRuns, GuessesWhatWasMeant) {
+    EXPECT_EQ(explained("SERIES", {column({5, 6}), 95.0}),
+              "confidence is 95, outside 0.5 to 0.9999: 95 is 9500 %; type 95% or 0.95.");
+    EXPECT_EQ(explained("SERIES", {column({5, 6}), 0.05}),
+              "confidence is 0.05, outside 0.5 to 0.9999: 0.05 looks like the risk of being wrong; its counterpart is "
+              "0.95.");
+    EXPECT_EQ(explained("RUNSNEEDED", {5.0, 0.1}),
+              "coefficient of variation is 5, outside 0.001 to 1: 5 is 500 %; type 5% or 0.05.");
+    EXPECT_EQ(
+        explained("RUNSNEEDED", {0.05, 1.0}),
+        "Odd: a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for "
+        "5 %.");
+    EXPECT_EQ(explained("RUNSNEEDED", {0.05, 0.1}), "Fine: runs of each variant 6.");
+}
+
+TEST(ExplainRepeatedRuns, SaysOfATierWhatItHoldsFor) {
+    std::string const caution = " A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each "
+                                "measure by itself; results of other protocols have none.";
+    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("PM2.5"), 62.0}),
+              "Fine: tier 4. By \"PM2.5\": tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less." + caution);
+    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("durability"), 0.0}),
+              "Odd: value is 0: none at all, or an empty cell? By \"durability\": tiers 1 to 5 below 35, 25, 20, 15, "
+              "10." +
+                  caution);
+    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("efficiency"), 35.0}),
+              "value is 35, which this measure cannot be: an efficiency is above 0 and at most 1 (type 35% or 0.35), a "
+              "safety score above 0 and at most 100, an emission above 0. An empty cell counts as 0.");
+    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("soot"), 35.0}),
+              "measure is \"soot\", which is none of: \"efficiency\", \"CO\", \"PM2.5\", \"safety\", \"durability\".");
+}
+
+} // namespace hearthcell::tests
