@@ -9,7 +9,8 @@ namespace hearthcell::arguments {
 constexpr Argument optional(Argument argument, double fallback) {
     argument.optional = true;
     argument.fallback = fallback;
-    argument.zero_is_doubtful = false; // who types an optional 0 means it
+    // An empty cell gives 0, which is not always what leaving the argument out gives.
+    argument.zero_is_doubtful = argument.low <= 0 && fallback != 0;
     return argument;
 }
 /// The same argument, free to be left out, where that has a meaning of its own.

@@ -128,6 +128,7 @@ struct Cell {
 
     constexpr Cell() = default;
     constexpr Cell(double value) : kind(Kind::number), number(value) {}
+    constexpr Cell(int value) : kind(Kind::number), number(value) {} // a literal 0 would pass for a null pointer, too
     constexpr Cell(char const* value) : kind(Kind::text), text(value) {}
     template <std::size_t Rows>
     constexpr Cell(std::array<double, Rows> const& values) : kind(Kind::column), column(values) {}

@@ -10,7 +10,7 @@ using namespace sources;
 
 constexpr Argument function_name{.name = "function name",
                                  .measure = Measure::words,
-                                 .help = "Name of a function, with or without STOVE.",
+                                 .help = "Name of a function; the STOVE before it may be left out",
                                  .kind = Kind::text};
 
 std::string cited(Source const& source) {

@@ -4,6 +4,7 @@
 #include "functions/explain/words.hpp"
 #include "functions/kernels/atmosphere.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -35,10 +36,12 @@ constexpr ValueSlip refused[] = {
     {Measure::metal_mass, 0.05, 9.99, 1000, 0, "{x} kg would be {y} g."},
     {Measure::volume, 500.01, 500000, 0.001, 0, "{x} mL would be {y} L."},
     {Measure::specific_heat, 100, 2500, 0.001, 0, "{x} J/(kg K) would be {y} kJ/(kg K)."},
-    {Measure::moisture_wet, 0.7501, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::moisture_wet, 0.7501, 2.9999, 1, 0,
+     "{x} is possible only on dry basis, as meters of the pin type read; use STOVE.WETBASIS."},
+    {Measure::moisture_wet, 3, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
     {Measure::moisture_dry, 3.0001, 300, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
-    {Measure::mass_fraction, 0.2001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
-    {Measure::share, 1.0001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::mass_fraction, 1, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
+    {Measure::share, 2, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
     {Measure::confidence, 1.0001, 100, 0.01, 0, "{x} is {p} %; type {x}% or {y}."},
     {Measure::confidence, 0.0001, 0.2, -1, 1, "{x} looks like the risk of being wrong; its counterpart is {y}."},
     {Measure::calorific_value, 2, 4.99, 3.6, 0, "{x} kWh/kg would be {y} MJ/kg."},
@@ -96,6 +99,18 @@ public:
                 return true;
         return false;
     }
+    /// Whether a column, or the one value that stands for it, holds such a reading.
+    bool any(std::string_view name, bool (*odd)(double)) const {
+        for (std::size_t i = 0; i < function.arguments.size() && i < values.size(); ++i) {
+            if (function.arguments[i].name != name)
+                continue;
+            if (double const* single = std::get_if<double>(&values[i]))
+                return odd(*single);
+            if (Block const* block = std::get_if<Block>(&values[i]))
+                return std::ranges::any_of(block->numbers, odd);
+        }
+        return false;
+    }
     std::string_view function_name() const { return function.name; }
 
 private:
@@ -134,16 +149,18 @@ std::optional<double> start_of(Numbers const& n) {
 
 bool altitude_is_a_pressure(Numbers const& n) {
     double const altitude = or_zero(n["altitude"]);
-    return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude);
+    bool const said_already = altitude >= 1013 && altitude <= 1013.25; // among the accepted numbers above
+    return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude) && !said_already;
 }
 
 bool station_pressure_is_from_the_forecast(Numbers const& n) {
-    std::optional<double> const pressure = n["station pressure"];
-    if (!pressure)
+    return !n["altitude"] && or_zero(n["station pressure"]) > 1000;
+}
+
+bool station_pressure_does_not_go_with_the_altitude(Numbers const& n) {
+    if (!n["station pressure"] || !n["altitude"])
         return false;
-    if (!n["altitude"])
-        return *pressure > 1000;
-    double const implied = kernels::sea_level_pressure(*pressure, *n["altitude"]);
+    double const implied = kernels::sea_level_pressure(*n["station pressure"], *n["altitude"]);
     return implied < 950 || implied > 1050;
 }
 
@@ -153,8 +170,14 @@ bool sea_level_pressure_is_low(Numbers const& n) {
 
 // Net values of dry wood are 18 to 20 MJ/kg, gross ones 20 to 22; char starts at 26.
 bool calorific_value_is_gross(Numbers const& n) {
-    double const value = or_zero(n["net calorific value"]);
-    return value > 20.2 && value < 24;
+    auto const is_gross = [](double value) { return value > 20.2 && value < 24; };
+    return is_gross(or_zero(n["net calorific value"])) || n.any("net calorific values", is_gross);
+}
+bool moistures_are_on_dry_basis(Numbers const& n) {
+    return n.any("moistures", [](double moisture) { return moisture > 0.35; });
+}
+bool fuel_energy_is_in_megajoules(Numbers const& n) {
+    return n["fuel energy"] && *n["fuel energy"] < 50;
 }
 bool gross_value_is_net(Numbers const& n) {
     double const value = or_zero(n["gross calorific value"]);
@@ -214,12 +237,19 @@ constexpr Combination combinations[] = {
     {station_pressure_is_from_the_forecast,
      "station pressure looks like one reduced to sea level, as forecasts and telephones give it; the reading at the "
      "place itself is needed. With the altitude it can be checked."},
+    {station_pressure_does_not_go_with_the_altitude,
+     "station pressure is one that the weather hardly ever gives at this altitude; was it reduced to sea level, or is "
+     "the altitude wrong?"},
     {sea_level_pressure_is_low,
      "sea-level pressure is lower than almost any weather gives; is it a reading at the station? Then use "
      "STOVE.BOILINGPOINTAT."},
     {calorific_value_is_gross,
      "net calorific value is higher than that of dry wood (18 to 20 MJ/kg); is it the gross value? Then use "
      "STOVE.NETFROMGROSS."},
+    {moistures_are_on_dry_basis,
+     "a moisture above 0.35 is that of green wood; if a pin-type meter read it, it is on dry basis: use "
+     "STOVE.WETBASIS."},
+    {fuel_energy_is_in_megajoules, "fuel energy is that of a few grams of wood; is it in MJ?"},
     {gross_value_is_net, "gross calorific value is as low as a net one; is it net already?"},
     {start_is_fahrenheit, "the start temperature is unusually warm; is it in °F?"},
     {warmer_than_boiling, "the water is more than 1.5 K above the boiling point; check probe, altitude and weather."},
@@ -233,6 +263,11 @@ constexpr Combination combinations[] = {
     {scatter_is_in_per_cent,
      "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
 };
+
+/// Little wood is odd as a fuel charge, not where the range welcomes it: a leftover, a sample for the oven.
+bool applies(ValueSlip const& slip, Argument const& argument) {
+    return slip.measure == argument.measure && (slip.measure != Measure::wood_mass || argument.low >= slip.low);
+}
 
 std::string_view empty_cell_or(Measure measure) {
     switch (measure) {
@@ -287,7 +322,7 @@ std::vector<std::string> oddities(Function const& function, std::span<Value cons
             result.push_back(std::string(argument.name) + " is 0: " + std::string(empty_cell_or(argument.measure)) +
                              ", or an empty cell?");
         for (ValueSlip const& slip : accepted)
-            if (slip.measure == argument.measure && *number >= slip.low && *number <= slip.high)
+            if (applies(slip, argument) && *number >= slip.low && *number <= slip.high)
                 result.push_back(told(slip, argument.name, *number));
     }
     for (Combination const& combination : combinations)

@@ -7,7 +7,7 @@
 
 namespace hearthcell {
 
-/// Six significant digits, without a trailing zero: 92.3163, 0.12, 9592.1.
+/// Six significant digits, without a trailing zero: 92.3163, 0.12, 9592.1; large numbers to the last whole one.
 std::string in_words(double number);
 
 /// A number with the unit of its measure: 92.3163 °C.

@@ -1,0 +1,203 @@
+// Reads every entry of the catalogue and grumbles where an order, a range or an example is not as all others are.
+
+#include "functions/explain/reasons.hpp"
+#include "support/calls.hpp"
+#include "support/lint.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace hearthcell::tests {
+namespace {
+
+TEST(CatalogueLint, RequiredArgumentsComeFirstAndTheMethodRightAfterThem) {
+    for_every_function([](Function const& function) {
+        bool optional_seen = false, rest_seen = false;
+        std::size_t required = 0;
+        for (Argument const& argument : function.arguments) {
+            EXPECT_FALSE(rest_seen) << function.name << ": nothing can follow what takes any number of arguments";
+            rest_seen = argument.kind == Kind::rest;
+            EXPECT_FALSE(optional_seen && !argument.optional && !rest_seen)
+                << function.name << ": " << argument.name << " is required, but stands after an optional one";
+            optional_seen = optional_seen || argument.optional;
+            required += optional_seen || rest_seen ? 0 : 1;
+        }
+        for (std::size_t i = 0; i < function.arguments.size(); ++i)
+            if (function.arguments[i].name == "method") {
+                EXPECT_EQ(i, required) << function.name << ": the method stands right after the required arguments";
+            }
+    });
+}
+
+TEST(CatalogueLint, NumericKernelsTakeAsManyNumbersAndChoicesAsThereAreArguments) {
+    for_every_function([](Function const& function) {
+        Numeric const* const numeric = std::get_if<Numeric>(&function.kernel);
+        if (numeric == nullptr)
+            return;
+        std::size_t choices = 0;
+        for (Argument const& argument : function.arguments) {
+            bool const fits = argument.kind == Kind::number || argument.kind == Kind::number_or_name ||
+                              argument.kind == Kind::name || argument.kind == Kind::choice;
+            EXPECT_TRUE(fits) << function.name << ": a kernel of numbers cannot take " << argument.name;
+            choices += argument.kind == Kind::choice ? 1 : 0;
+        }
+        EXPECT_EQ(numeric->choices, choices) << function.name;
+        EXPECT_EQ(numeric->numbers, function.arguments.size() - choices) << function.name;
+    });
+}
+
+TEST(CatalogueLint, RangesRunUpwardsAndHoldTheirDefaultsAndTables) {
+    for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
+        if (!has_range(argument))
+            return;
+        EXPECT_LT(argument.low, argument.high) << whose;
+        if (!is_absent(argument.fallback)) {
+            EXPECT_GE(argument.fallback, argument.low) << whose;
+            EXPECT_LE(argument.fallback, argument.high) << whose;
+        }
+        if (argument.table != nullptr)
+            for (Named const& row : argument.table->rows) {
+                EXPECT_GE(row.value, argument.low) << whose << ", " << row.name;
+                EXPECT_LE(row.value, argument.high) << whose << ", " << row.name;
+            }
+        if (argument.zero_is_doubtful) {
+            EXPECT_TRUE(argument.low <= 0 && argument.high >= 0) << whose << ": 0 is not even allowed";
+        }
+    });
+    for_every_function([](Function const& function) {
+        if (function.result.measure != Measure::words && function.result.parts.empty()) {
+            EXPECT_LT(function.result.low, function.result.high) << function.name;
+        }
+        expect_tidy(function.result.name, function.name);
+    });
+}
+
+TEST(CatalogueLint, WhatLeavingAnArgumentOutMeansIsSaidOnceAndOnlyWhereItIsAllowed) {
+    for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
+        if (argument.kind == Kind::choice) {
+            EXPECT_GE(argument.choices.size(), 2U) << whose;
+            return;
+        }
+        bool const has_default = !is_absent(argument.fallback);
+        if (argument.optional) {
+            EXPECT_TRUE(has_default || !argument.absent_means.empty()) << whose << ": a default, or what absence means";
+        } else {
+            EXPECT_FALSE(has_default || !argument.absent_means.empty()) << whose << " cannot be left out";
+        }
+    });
+}
+
+TEST(CatalogueLint, EveryFunctionHasEquationsSourcesAndExamples) {
+    for_every_function([](Function const& function) {
+        std::size_t choices = 1;
+        for (Argument const& argument : function.arguments)
+            choices = argument.kind == Kind::choice ? argument.choices.size() : choices;
+        bool const counts = function.equations.size() == 1 || function.equations.size() == choices;
+        EXPECT_TRUE(counts) << function.name << " has " << function.equations.size() << " equations for " << choices
+                            << " choices";
+        for (std::string_view equation : function.equations) {
+            expect_tidy(equation, function.name);
+            expect_functions_named_in(equation, function.name);
+        }
+        EXPECT_FALSE(function.sources.empty()) << function.name;
+        for (Source const& source : function.sources)
+            expect_tidy(source.title, function.name);
+        EXPECT_FALSE(function.examples.empty()) << function.name;
+    });
+}
+
+TEST(CatalogueLint, ExamplesFitTheirFunctionAndSayWhereTheyComeFrom) {
+    for_every_function([](Function const& function) {
+        bool const open =
+            !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
+        bool gives_a_result = false;
+        for (Example const& example : function.examples) {
+            bool const is_error = example.expected.kind == Expected::Kind::error;
+            gives_a_result = gives_a_result || !is_error;
+            expect_tidy(example.from, function.name);
+            EXPECT_TRUE(open || example.arguments.size() <= function.arguments.size()) << function.name;
+            for (std::size_t i = 0; i < example.arguments.size() && i < function.arguments.size() && !is_error; ++i) {
+                Argument const& argument = function.arguments[i];
+                Cell const& cell = example.arguments[i];
+                if (cell.kind == Cell::Kind::number && has_range(argument)) {
+                    EXPECT_TRUE(cell.number >= argument.low && cell.number <= argument.high)
+                        << function.name << ", " << argument.name << ": " << cell.number;
+                }
+                if (cell.kind == Cell::Kind::omitted) {
+                    EXPECT_TRUE(argument.optional) << function.name << ", " << argument.name;
+                }
+            }
+            if (example.expected.kind != Expected::Kind::number)
+                continue;
+            bool const is_a_count = example.expected.number == std::floor(example.expected.number);
+            EXPECT_GE(example.expected.tolerance, is_a_count ? 0 : 1e-300) << function.name;
+            EXPECT_LE(example.expected.tolerance, 1e-3 * std::abs(example.expected.number))
+                << function.name << ": a check that would pass anything";
+            if (function.result.parts.empty() && function.result.measure != Measure::words) {
+                EXPECT_TRUE(example.expected.number >= function.result.low &&
+                            example.expected.number <= function.result.high)
+                    << function.name;
+            }
+        }
+        EXPECT_TRUE(gives_a_result) << function.name << " has no example that works";
+    });
+}
+
+/// Whether an example expects a block of which an element has no value.
+bool has_a_gap(Expected const& expected) {
+    if (expected.kind != Expected::Kind::block)
+        return false;
+    std::span const elements(expected.elements, expected.rows * expected.columns);
+    return std::ranges::any_of(elements, [](Expected const& one) { return one.kind == Expected::Kind::error; });
+}
+
+TEST(CatalogueLint, ExplainIsFineWithEveryExampleThatGivesAResult) {
+    for_every_function([](Function const& function) {
+        for (Example const& example : function.examples) {
+            if (example.expected.kind == Expected::Kind::error || function.name == "EXPLAIN")
+                continue;
+            std::string const sentence =
+                explained(function.name, std::span(example.arguments.begin(), example.arguments.size()));
+            EXPECT_TRUE(sentence.starts_with(has_a_gap(example.expected) ? "In part" : "Fine"))
+                << function.name << ": " << sentence;
+        }
+    });
+}
+
+TEST(CatalogueLint, ExplainFindsTheFaultInEveryExampleThatGivesAnError) {
+    for_every_function([](Function const& function) {
+        for (Example const& example : function.examples) {
+            if (example.expected.kind != Expected::Kind::error || function.name == "EXPLAIN")
+                continue;
+            std::string const sentence =
+                explained(function.name, std::span(example.arguments.begin(), example.arguments.size()));
+            EXPECT_FALSE(sentence.starts_with("Fine") || sentence.starts_with("Odd")) << function.name << sentence;
+        }
+    });
+}
+
+TEST(CatalogueLint, EveryReasonHasItsMeaningInTheOrderOfTheList) {
+    // none and absent are no failures and come first.
+    std::size_t const reasons = std::size_t(Reason::count) - std::size_t(Reason::text_for_number);
+    ASSERT_EQ(meanings().size(), reasons);
+    for (std::size_t i = 0; i < reasons; ++i) {
+        Meaning const& meaning = meanings()[i];
+        EXPECT_EQ(std::size_t(meaning.reason), i + std::size_t(Reason::text_for_number)) << meaning.sentence;
+        EXPECT_TRUE(meaning.sentence.ends_with(".") || meaning.sentence.ends_with("?")) << meaning.sentence;
+        EXPECT_EQ(std::ranges::count(meaning.sentence, '{'), std::ranges::count(meaning.sentence, '}'));
+        expect_functions_named_in(meaning.sentence, "A reason");
+        EXPECT_EQ(failure_of(failure(meaning.reason, 7)).reason, meaning.reason);
+        EXPECT_EQ(failure_of(failure(meaning.reason, 7)).argument, 7U);
+    }
+}
+
+TEST(CatalogueLint, GroupsHaveTitlesAndFunctions) {
+    for (Group const& group : catalogue()) {
+        expect_tidy(group.title, "A group");
+        EXPECT_FALSE(group.functions.empty()) << group.title;
+    }
+}
+
+} // namespace
+} // namespace hearthcell::tests

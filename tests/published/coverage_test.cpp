@@ -1,0 +1,54 @@
+// That nothing was forgotten: every function has published values, every example is computed.
+
+#include "support/calls.hpp"
+#include "support/published_table.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace hearthcell::tests {
+namespace {
+
+/// What is computed from many readings is checked whole in a folder of its own: tests/statistics, log, doubt.
+constexpr std::string_view checked_elsewhere[] = {"A temperature log", "Repeated runs and comparisons",
+                                                  "The record itself"};
+
+TEST(Coverage, EveryFunctionHasAtLeastThreePublishedValues) {
+    for (Group const& group : catalogue()) {
+        if (std::ranges::find(checked_elsewhere, group.title) != std::end(checked_elsewhere))
+            continue;
+        for (Function const& function : group.functions) {
+            // What gives words has its sentences checked elsewhere.
+            if (std::holds_alternative<Wordy>(function.kernel))
+                continue;
+            int values = 0;
+            for (PublishedTable const* table : all_tables())
+                for (Row const& row : table->rows())
+                    if (same_name(row.function, function.name) && row.expected.kind != Expected::Kind::error)
+                        ++values;
+            EXPECT_GE(values, 3) << function.name << " needs rows in a PublishedTable of its subject's test";
+        }
+    }
+}
+
+TEST(Coverage, EveryPublishedValueNamesItsSource) {
+    for (PublishedTable const* table : all_tables())
+        for (Row const& row : table->rows())
+            EXPECT_FALSE(row.from.empty()) << row.function;
+}
+
+TEST(Coverage, EveryExampleOfTheCatalogueGivesWhatItSays) {
+    int examples = 0;
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            for (Example const& example : function.examples) {
+                expect_outcome(function.name, {example.arguments.begin(), example.arguments.size()}, example.expected,
+                               example.from);
+                ++examples;
+            }
+    EXPECT_GE(examples, 80);
+}
+
+} // namespace
+} // namespace hearthcell::tests

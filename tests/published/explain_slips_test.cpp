@@ -1,0 +1,184 @@
+// What EXPLAIN says of likely slips. The bands behind it are common practice, no source.
+
+#include "support/calls.hpp"
+#include "support/explained.hpp"
+
+#include <gtest/gtest.h>
+
+#include <array>
+
+namespace hearthcell::tests {
+namespace {
+
+constexpr std::array masses{300.0, 250.0, 120.0};
+constexpr std::array moistures{0.12, 0.18, 0.25};
+constexpr std::array per_cent{0.12, 18.0, 0.25};
+constexpr std::array dry_basis{0.12, 0.4, 0.25};
+constexpr std::array kilograms{0.3, 0.25, 0.12};
+
+TEST(ExplainSlips, TwelveForTwelvePercent) {
+    expect_words({
+        {"DRYMASS", {600, 12}, "moisture is 12, outside 0 to 0.75: 12 is 1200 %; type 12% or 0.12."},
+        {"WETBASIS", {20}, "20 is 2000 %; type 20% or 0.2."},
+        {"FUELENERGY", {masses, per_cent, 18.5}, "moistures in row 2 is 18, outside 0 to 0.75: 18 is 1800 %;"},
+        {"NETFROMGROSS", {20, 6.2}, "6.2 is 620 %; type 6.2% or 0.062."},
+        {"AUXILIARYENERGY", {2, 30, 80}, "80 is 8000 %; type 80% or 0.8."},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 12, 18.5}, "12 is 1200 %; type 12% or 0.12."},
+    });
+}
+
+TEST(ExplainSlips, KilogramsInAGramArgument) {
+    expect_words({
+        {"DRYMASS", {0.6, 0.12}, "mass is 0.6, outside 1 to 100000 g: 0.6 kg would be 600 g."},
+        {"WOODENERGY", {1.2, 0.12, 18.5}, "mass 1.2 g is very little; 1.2 kg would be 1200 g."},
+        {"WATERHEAT", {5, 20, 95}, "5 kg, or 5 L, would be 5000 g."},
+        {"POTHEAT", {0.8, 0.5, 20, 95}, "0.8 kg would be 800 g."},
+        {"BENCHEFFICIENCY", {0.8, 5.8, 20, 1, 95, 5.55, 0.4, 0.12, 18.5}, "pot empty is 0.8"},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1.0, 95, 5550, 0.4, 0.12, 18.5}, "a mass in kilograms"},
+        {"CHARENERGY", {0.05}, "net char 0.05 g is very little; 0.05 kg would be 50 g."},
+        {"EVAPORATIONHEAT", {0.25, 95}, "0.25 kg or L would be 250 g."},
+        {"FUELENERGY", {kilograms, moistures, 18.5}, "masses in row 1 is 0.3"},
+    });
+}
+
+TEST(ExplainSlips, DegreesFahrenheitAndKelvin) {
+    expect_words({
+        {"WATERHEAT", {5000, 68, 203}, "end is 203, outside 0.01 to 105 °C: 203 °F would be 95 °C."},
+        {"WATERHEAT", {5000, 68, 95}, "the start temperature is unusually warm; is it in °F?"},
+        {"WATERHEAT", {5000, 20, 368.15}, "368.15 K would be 95 °C."},
+        {"USEFULHEAT", {5000, 20, 95, omitted, 250, 203}, "boiling point is 203"},
+    });
+}
+
+TEST(ExplainSlips, DryBasisMoistureGivenAsWet) {
+    expect_words({
+        {"WOODENERGY", {600, 0.4, 18.5}, "if a pin-type meter read it, it is on dry basis: use STOVE.WETBASIS."},
+        {"NETASFIRED", {18.5, 0.36}, "use STOVE.WETBASIS."},
+        {"FUELENERGY", {masses, dry_basis, 18.5}, "if a pin-type meter read it, it is on dry basis"},
+        {"DRYMASS",
+         {600, 0.9},
+         "0.9 is possible only on dry basis, as meters of the pin type read; use STOVE.WETBASIS."},
+    });
+}
+
+TEST(ExplainSlips, GrossForNetAndNetForGross) {
+    expect_words({
+        {"WOODENERGY", {600, 0.12, 20.5}, "is it the gross value? Then use STOVE.NETFROMGROSS."},
+        {"FUELENERGY", {masses, moistures, 20.5}, "is it the gross value?"},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 0.12, 20.9}, "is it the gross value?"},
+        {"NETFROMGROSS", {18.5}, "is it net already?"},
+    });
+}
+
+TEST(ExplainSlips, VolumeForMassAndMillilitresForLitres) {
+    expect_words({
+        {"WATERHEAT", {5, 20, 95}, "5 kg, or 5 L, would be 5000 g."},
+        {"SPECIFICFUEL", {440, 4.75}, "4.75 kg, or 4.75 L, would be 4750 g."},
+        {"WATERMASS", {5000, 20}, "5000 mL would be 5 L."},
+    });
+}
+
+TEST(ExplainSlips, HectopascalAsMetres) {
+    expect_words({
+        {"BOILINGPOINT", {1013.25}, "altitude 1013.25 is the standard air pressure in hPa; is it metres?"},
+        {"AIRPRESSURE", {1013}, "altitude 1013 is the standard air pressure in hPa; is it metres?"},
+        {"BOILINGPOINT", {845.6}, "altitude looks like an air pressure in hPa; is it metres?"},
+        {"BOILINGPOINT", {14000}, "14000 feet would be 4267.2 m."},
+    });
+    // said once, not twice
+    std::string const sentence = explained("BOILINGPOINT", {1013.25});
+    EXPECT_EQ(sentence.find("is it metres?"), sentence.rfind("is it metres?")) << sentence;
+}
+
+TEST(ExplainSlips, SeaLevelPressureAsAStationReadingAndTheOtherWayRound) {
+    expect_words({
+        {"BOILINGPOINTAT", {1013}, "looks like one reduced to sea level"},
+        {"BOILINGPOINTAT", {1013}, "With the altitude it can be checked."},
+        {"BOILINGPOINTAT", {1013, 2000}, "The weather cannot give this pressure at this altitude."},
+        {"BOILINGPOINTAT", {1013, 2000}, "Then use STOVE.BOILINGPOINT with altitude and sea-level pressure."},
+        {"BOILINGPOINTAT", {1013, 500}, "the weather hardly ever gives at this altitude"},
+        {"BOILINGPOINT", {1500, 845}, "looks like a reading at the station"},
+        {"BOILINGPOINT", {1500, 900}, "is it a reading at the station? Then use STOVE.BOILINGPOINTAT."},
+        {"BOILINGPOINTAT", {84.5}, "84.5 kPa would be 845 hPa."},
+        {"BOILINGPOINTAT", {29.92}, "29.92 inches of mercury would be 1013.21 hPa."},
+    });
+    EXPECT_TRUE(explained("BOILINGPOINTAT", {955, 500}).starts_with("Fine"));
+    EXPECT_EQ(explained("BOILINGPOINTAT", {1013, 500}).find("With the altitude"), std::string::npos);
+}
+
+TEST(ExplainSlips, MinutesThatAreACalcTime) {
+    expect_words({
+        {"FIREPOWER",
+         {9592, 30.0 / 1440},
+         "looks like a time of Calc, a part of a day: it would be 30 min; multiply by"},
+        {"NORMALBOILTIME", {28.0 / 1440, 20, 95}, "it would be 28 min"},
+        {"FIREPOWER", {9592, 0.5}, "Is the time in hours or in days?"},
+        {"FIREPOWER", {9592, 1800}, "1800 s would be 30 min."},
+        {"NORMALBOILTIME", {22.5 * 60, 20, 95}, "were minutes and seconds stored as hours and minutes?"},
+        {"NORMALBOILTIME", {22.5 / 24, 20, 95}, "were minutes and seconds stored as hours and minutes?"},
+    });
+}
+
+TEST(ExplainSlips, AnEmptyCellReadAsZero) {
+    expect_words({
+        // where 0 is out of range
+        {"WATERHEAT", {5000, 0, 95}, "start is 0, outside 0.01 to 105 °C. An empty cell counts as 0."},
+        {"FIREPOWER", {9592, 0}, "An empty cell counts as 0."},
+        {"WATERHEAT", {5000, 20, 95, 0}, "An empty cell counts as 0."},
+        // where it is legitimate
+        {"BOILINGPOINT", {0}, "altitude is 0: sea level, or an empty cell?"},
+        {"BOILINGPOINTAT", {1013, 0}, "altitude is 0: sea level, or an empty cell?"},
+        {"WOODENERGY", {600, 0, 18.5}, "moisture is 0: oven-dry, or an empty cell?"},
+        {"WETBASIS", {0}, "oven-dry, or an empty cell?"},
+        {"EVAPORATIONHEAT", {0, 95}, "mass evaporated is 0: none at all, or an empty cell?"},
+        {"CHARENERGY", {0}, "net char is 0: none at all, or an empty cell?"},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 0, 0.12, 18.5}, "wood left is 0"},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 0.12, 18.5, omitted, 0}, "net char is 0"},
+        {"MODELBOILTIME", {28, 20, 95, 0, 5000, 5}, "air is 0: freezing, or an empty cell?"},
+        {"MODELBOILTIME", {28, 20, 95, 20, 5000, 0}, "heat loss is 0: none at all, or an empty cell?"},
+        // where the default is another number than 0
+        {"NETFROMGROSS", {20, 0}, "hydrogen is 0: none at all, or an empty cell?"},
+    });
+    // where leaving it out gives the same, nobody is asked
+    EXPECT_TRUE(explained("USEFULHEAT", {5000, 20, 95, omitted, 0}).starts_with("Fine"));
+    EXPECT_TRUE(explained("EFFICIENCY", {2137, 9592, 0, 0}).starts_with("Fine"));
+}
+
+TEST(ExplainSlips, ReadingsThatDoNotGoTogether) {
+    expect_words({
+        {"USEFULHEAT", {5000, 20, 98, omitted, 100, 95}, "more than 1.5 K above the boiling point"},
+        {"USEFULHEAT", {5000, 20, 95, omitted, 2500}, "more than 40 % of the water evaporated"},
+        {"DRYWOOD", {600, 0.12, 18.5, 200}, "the char is more than 30 % of the dry wood"},
+        {"TURNDOWN", {1, 2}, "are they swapped?"},
+        {"NORMALBOILTIME", {17, 28, 60}, "the correction is large"},
+        {"SPECIFICFUEL", {438, 4750, "WBT 4.2.3", 20, 80, 95, 75}, "correct for that twice in WBT 4.2.3"},
+        {"FIREPOWER", {9.592, 30}, "is it in MJ?"},
+        {"EFFICIENCY", {2137, 9.592}, "Is an energy in MJ"},
+        {"WOODENERGY", {600, 0.12, 18500}, "18500 kJ/kg would be 18.5 MJ/kg."},
+        {"WOODENERGY", {600, 0.12, 4400}, "4400 kcal/kg would be 18.4219 MJ/kg."},
+        {"WOODENERGY", {600, 0.12, 4.9}, "4.9 kWh/kg would be 17.64 MJ/kg."},
+        {"TURNDOWN", {6000, 2.4}, "6000 W would be 6 kW."},
+    });
+}
+
+TEST(ExplainSlips, NoneInWhatIsUsual) {
+    std::initializer_list<Said> const usual{
+        {"BOILINGPOINT", {845}, ""}, // a village at 845 m is no pressure
+        {"BOILINGPOINT", {2300, 1022}, ""},
+        {"BENCHEFFICIENCY", {812, 5803, 18, 1204, 95.1, 5641, 12, 0.09, 18.9}, ""}, // 12 g of wood left
+        {"MOISTURE", {15.2, 13.4}, ""},                                             // a small sample
+        {"WATERHEAT", {5000, 20, 95, "WBT 3"}, ""},
+        {"USEFULHEAT", {4750, 94.9, 92.5, omitted, 600, 94.983}, ""}, // a simmer
+        {"FUELENERGY", {masses, moistures, 18.5}, ""},
+        {"NORMALBOILTIME", {24, 22, 94}, ""},
+        {"WOODENERGY", {600, 0.12, 29.5}, ""}, // charcoal
+    };
+    for (Said const& call : usual) {
+        std::string const sentence =
+            explained(call.function, std::span<Cell const>(call.arguments.begin(), call.arguments.size()));
+        EXPECT_TRUE(sentence.starts_with("Fine: ")) << call.function << ": " << sentence;
+    }
+}
+
+} // namespace
+} // namespace hearthcell::tests

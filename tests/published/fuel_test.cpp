@@ -1,0 +1,176 @@
+// Energy of wood and char, and the energy of several batches.
+
+#include "functions/catalogue/tables.hpp"
+#include "functions/kernels/fuel.hpp"
+#include "support/calls.hpp"
+#include "support/published_table.hpp"
+#include "support/twins.hpp"
+
+#include <gtest/gtest.h>
+
+#include <array>
+
+namespace hearthcell::tests {
+namespace {
+
+Twins const twins{
+    {"CALORIFICVALUE", [](Autodiff const* x, Choice const*) { return x[0]; }},
+    {"WOODENERGY", [](Autodiff const* x,
+                      Choice const* c) { return kernels::wood_energy(x[0], x[1], x[2], x[3], x[4], method_of(c[0])); }},
+    {"CHARENERGY", [](Autodiff const* x, Choice const*) { return kernels::char_energy(x[0], x[1]); }},
+    {"DRYWOOD",
+     [](Autodiff const* x, Choice const* c) {
+         return kernels::equivalent_dry_wood(x[0], x[1], x[2], x[3], x[4], x[5], x[6], method_of(c[0]));
+     }},
+    {"AUXILIARYENERGY", [](Autodiff const* x, Choice const*) { return kernels::auxiliary_energy(x[0], x[1], x[2]); }},
+};
+
+constexpr std::string_view iso_17225 = "ISO 17225-1, annex B, typical value (from memory)";
+constexpr std::string_view ipcc = "IPCC 2006, volume 2, table 1.2 (from memory)";
+PublishedTable const typical_values{
+    {"CALORIFICVALUE", {"coniferous wood"}, {19.1, 0}, iso_17225},
+    {"CALORIFICVALUE", {"BROAD-LEAF WOOD"}, {18.9, 0}, iso_17225},
+    {"CALORIFICVALUE", {"coniferous bark"}, {19.2, 0}, iso_17225},
+    {"CALORIFICVALUE", {"broad-leaf bark"}, {19, 0}, iso_17225},
+    {"CALORIFICVALUE", {"coniferous logging residues"}, {19.2, 0}, iso_17225},
+    {"CALORIFICVALUE", {"broad-leaf logging residues"}, {18.7, 0}, iso_17225},
+    {"CALORIFICVALUE", {"willow"}, {18.4, 0}, iso_17225},
+    {"CALORIFICVALUE", {"poplar"}, {18.4, 0}, iso_17225},
+    {"CALORIFICVALUE", {"straw"}, {17.4, 0.2}, "ISO 17225-1, annex B: 17.2 to 17.6 (from memory)"},
+    {"CALORIFICVALUE", {"charcoal"}, {29.5, 0}, ipcc},
+    {"CALORIFICVALUE", {"kerosene"}, {43.8, 0}, ipcc},
+    {"CALORIFICVALUE", {"liquefied petroleum gas"}, {47.3, 0}, ipcc},
+    {"CALORIFICVALUE", {"paraffin wax"}, {42, 2}, "40 to 44: common practice, no source"},
+    {"CALORIFICVALUE", {18.5}, {Error::value}, "A value is no name"},
+};
+
+TEST(CalorificValue, GivesTheTypicalValuesOfTheHandbooks) {
+    typical_values.check();
+}
+
+TEST(CalorificValue, HasACheckForEveryNameOfItsTable) {
+    for (Named const& fuel : fuel_table.rows) {
+        bool checked = false;
+        for (Row const& row : typical_values.rows())
+            checked = checked || same_name(row.arguments[0].text, fuel.name);
+        EXPECT_TRUE(checked) << fuel.name << " has no row among the typical values of this test";
+    }
+}
+
+PublishedTable const wood{
+    {"WOODENERGY", {600, 0.12, 18.5}, {9592.104, 1e-9}, "600 × 15.98684 (ISO 18125 form), by hand"},
+    {"WOODENERGY", {600, 0, 18.5}, {11100, 1e-9}, "Dry wood, by hand"},
+    {"WOODENERGY", {600, 0.12, 18.5, "ISO 19867-1"}, {9592.104, 1e-9}, "As real properties"},
+    {"WOODENERGY",
+     {600, 0.12, 18.5, "WBT 4.2.3", 94.983, 20},
+     {9582.8967, half(1e-4)},
+     "Equation of the method (from memory), by hand"},
+    {"WOODENERGY", {600, 0.12, 18.5, "WBT 3"}, {9608.16, 1e-9}, "600 × 0.8656 × 18.5 (from memory), by hand"},
+    {"WOODENERGY", {400, 0.05, 29.5}, {11161.14, 1e-9}, "Charcoal: 400 × 27.90285, by hand"},
+    {"WOODENERGY", {600, 0.12, 18.5, "WBT 4.2.3", 94.983}, {Error::number}, "This method needs the air's temperature"},
+    {"WOODENERGY", {600, 0.12, 18.5, "WBT 4.2.3", omitted, 20}, {Error::number}, "This method needs the boiling point"},
+};
+
+TEST(WoodEnergy, FollowsTheMethodsEquation) {
+    wood.check();
+}
+
+TEST(WoodEnergy, IsMassTimesTheValueAsFired) {
+    for (double const moisture : {0.0, 0.08, 0.12, 0.25, 0.5})
+        EXPECT_NEAR(number("WOODENERGY", {730, moisture, 18.9}), 730 * number("NETASFIRED", {18.9, moisture}), 1e-9);
+}
+
+constexpr std::array masses{300.0, 250.0, 120.0};
+constexpr std::array moistures{0.12, 0.18, 0.25};
+constexpr std::array left{90.0, blank, blank};
+constexpr std::array spare_masses{blank, 300.0, 250.0, blank, 120.0, blank};
+constexpr std::array spare_moistures{blank, 0.12, 0.18, blank, 0.25, blank};
+constexpr std::array values{18.5, 18.5, 18.5};
+constexpr std::array nothing{blank, blank};
+constexpr std::array two{0.12, 0.18};
+constexpr std::array too_much_left{310.0, blank, blank};
+
+PublishedTable const batches{
+    {"FUELENERGY", {masses, moistures, 18.5}, {10070.327, half(1e-3)}, "Three batches, by hand; inputs invented"},
+    {"FUELENERGY", {masses, moistures, values}, {10070.327, half(1e-3)}, "A value for each batch"},
+    {"FUELENERGY", {spare_masses, spare_moistures, 18.5}, {10070.327, half(1e-3)}, "The same with unused rows"},
+    {"FUELENERGY", {masses, moistures, 18.5, omitted, left}, {8631.511, half(1e-3)}, "90 g of the first left, by hand"},
+    {"FUELENERGY", {masses, 0.55 / 3, 18.5}, {9822.50, half(0.01)}, "A plain mean of the moistures misleads by -2.5 %"},
+    {"FUELENERGY", {600, 0.12, 18.5, "WBT 4.2.3", omitted, 94.983, 20}, {9582.8967, half(1e-4)}, "One batch, by hand"},
+    {"FUELENERGY", {600, 0.12, 18.5, "WBT 3"}, {9608.16, 1e-9}, "One batch, by hand"},
+    {"FUELENERGY",
+     {400, 0.05, 29.5, omitted, 150},
+     {6975.71, half(0.01)},
+     "Charcoal, the rest taken as moist, by hand"},
+    {"FUELENERGY", {nothing, nothing, nothing}, {Error::not_available}, "No batch at all"},
+    {"FUELENERGY", {masses, two, 18.5}, {Error::value}, "Three masses, two moistures"},
+    {"FUELENERGY", {masses, moistures, 18.5, omitted, too_much_left}, {Error::number}, "More left than laid out"},
+    {"FUELENERGY", {masses, spare_moistures, 18.5}, {Error::value}, "Columns of unlike length"},
+};
+
+TEST(FuelEnergy, AddsWeighedBatches) {
+    batches.check();
+}
+
+TEST(FuelEnergy, IsTheSumOfTheSingleBatches) {
+    double sum = 0;
+    for (std::size_t i = 0; i < masses.size(); ++i)
+        sum += number("WOODENERGY", {masses[i], moistures[i], 18.5});
+    EXPECT_NEAR(number("FUELENERGY", {masses, moistures, 18.5}), sum, 1e-9);
+}
+
+TEST(CharEnergy, TakesTheDryLeftoverOfCharcoalOffTheFuel) {
+    // 400 g of charcoal at 5 %, of which 150 g, dry by then, are left: 6736.14 kJ, by hand; inputs invented.
+    double const burned = number("WOODENERGY", {400, 0.05, 29.5}) - number("CHARENERGY", {150});
+    EXPECT_NEAR(burned, 6736.14, half(0.01));
+}
+
+PublishedTable const chars{
+    {"CHARENERGY", {50}, {1475, 1e-9}, "50 × 29.5, by hand; 29.5 is the IPCC's charcoal (from memory)"},
+    {"CHARENERGY", {-30, 28}, {-840, 1e-9}, "A simmer that burned earlier char, by hand"},
+    {"CHARENERGY", {0}, {0, 0}, "No char"},
+};
+
+TEST(CharEnergy, IsMassTimesCalorificValue) {
+    chars.check();
+}
+
+PublishedTable const dry_wood{
+    {"DRYWOOD", {600, 0.12, 18.5, 50}, {438.7624, half(1e-4)}, "(9592.104 - 1475)/18.5, by hand"},
+    {"DRYWOOD",
+     {600, 0.12, 18.5, 50, "WBT 4.2.3", omitted, 94.983, 20},
+     {438.2647, half(1e-4)},
+     "(9582.8967 - 1475)/18.5, by hand"},
+    {"DRYWOOD", {600, 0.12, 18.5, 50, "WBT 3"}, {444.36, 1e-9}, "600 × 0.8656 - 75, by hand"},
+    {"DRYWOOD", {600, 0, 18.5, 0}, {600, 1e-9}, "Dry wood without char is itself"},
+    {"DRYWOOD",
+     {450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20},
+     {436.3337, half(1e-4)},
+     "A simmer that burned 30 g of earlier char, by hand"},
+    {"DRYWOOD", {600, 0.12, 18.5, 50, "ISO 19867-1"}, {Error::not_available}, "Not defined by this standard"},
+    {"DRYWOOD", {600, 0.12, 18.5, 50, "WBT 4.2.3"}, {Error::number}, "This method needs boiling point and air"},
+};
+
+TEST(DryWood, HoldsTheEnergyThatWasSetFree) {
+    dry_wood.check();
+}
+
+TEST(DryWood, WouldBeElevenPercentLowWithTheBurnedCharForgotten) {
+    double const right = number("DRYWOOD", {450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20});
+    double const wrong = number("DRYWOOD", {450, 0.12, 18.5, 0, "WBT 4.2.3", omitted, 94.983, 20});
+    EXPECT_NEAR(1 - wrong / right, 0.11, half(0.01));
+}
+
+PublishedTable const fans{
+    {"AUXILIARYENERGY", {2, 30}, {3.6, 1e-12}, "2 W × 1800 s, by hand"},
+    {"AUXILIARYENERGY", {1, 60}, {3.6, 1e-12}, "A watt-hour is 3.6 kJ"},
+    {"AUXILIARYENERGY", {2, 30, 0.8}, {4.5, 1e-12}, "3.6/0.8, by hand"},
+    {"AUXILIARYENERGY", {2, 30, 80}, {Error::number}, "80 is 8000 %"},
+};
+
+TEST(AuxiliaryEnergy, IsPowerTimesTime) {
+    fans.check();
+}
+
+} // namespace
+} // namespace hearthcell::tests
