@@ -125,6 +125,19 @@ constexpr std::array<Expected, 2> the_models_boil{{{20.5021, 0.002}, {0.0005, 0.
 constexpr std::array lost_digit_minutes{0.5, 4.5, 8.5, 12.5, 16.5, 26 / 3., 20.5, 24.5};
 constexpr std::array slow_readings{21.5, 33.5, 45.5, 57.5, 69.5, 76.0, 81.5, 93.5};
 
+// Findings of LOGCHECK: the words, and the row they concern.
+constexpr std::array<Expected, 2> nothing_to_remark{{{"nothing to remark"}, {""}}};
+constexpr std::array<Expected, 2> a_lost_digit{
+    {{"The time runs backwards, from 16.5 to 8.67 min: did the minutes lose a digit? 18.67 min would fit."}, {6, 0}}};
+constexpr std::array<Expected, 4> wild_and_half_empty{
+    {{"A reading of 105 °C stands 73 K above its neighbours: no pot jumps like that."},
+     {6, 0},
+     {"A time without a temperature."},
+     {9, 0}}};
+constexpr std::array<Expected, 2> above_boiling{
+    {{"Up to 95 °C in 6 readings from here, where water boils at 92 °C at most: check probe, altitude and weather."},
+     {26, 0}}};
+
 constexpr Function functions[] = {
     {.name = "TIMEAT",
      .stored = "timeAt",
@@ -225,18 +238,12 @@ constexpr Function functions[] = {
      .kernel = Wordy{kernels::log_check},
      .equations = {"limits of common practice, and the rise that the largest power can give"},
      .sources = {common_practice},
-     .examples =
-         {{{every_minute, to_the_boil}, {"nothing to remark"}, "A clean log"},
-          {{lost_digit_minutes, slow_readings},
-           {"The time runs backwards, from 16.5 to 8.67 min: did the minutes lose a digit? 18.67 min would fit."},
-           "8:40 typed for 18:40"},
-          {{every_minute, with_a_spike, 95, 5000, 20},
-           {"A reading of 105 °C stands 73 K above its neighbours: no pot jumps like that."},
-           "A wild reading"},
-          {{every_minute, to_the_boil, 92},
-           {"Up to 95 °C in 6 readings from here, where water boils at 92 °C at most: check probe, altitude and "
-            "weather."},
-           "The boiling point of another altitude"}}},
+     .examples = {{{every_minute, to_the_boil}, {nothing_to_remark}, "A clean log"},
+                  {{lost_digit_minutes, slow_readings}, {a_lost_digit}, "8:40 typed for 18:40"},
+                  {{every_minute, with_a_spike, 95, 5000, 20},
+                   {wild_and_half_empty, 2},
+                   "A wild reading, an empty cell"},
+                  {{every_minute, to_the_boil, 92}, {above_boiling}, "The boiling point of another altitude"}}},
 };
 
 } // namespace

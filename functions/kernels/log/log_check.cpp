@@ -73,7 +73,9 @@ Block Findings::block() {
     for (Finding& finding : kept) {
         block.texts.push_back({block.numbers.size(), std::move(finding.words)});
         block.numbers.push_back(text_in_block);
-        block.numbers.push_back(finding.row > 0 ? double(finding.row) : absent);
+        if (finding.row == 0)
+            block.texts.push_back({block.numbers.size(), ""});
+        block.numbers.push_back(finding.row == 0 ? text_in_block : double(finding.row));
     }
     return block;
 }
