@@ -220,16 +220,21 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
 
 Outcome call_with_words(Function const& function, std::span<Value const> given) {
     std::vector<Value> values(given.begin(), given.end());
+    Failure const why = prepare_words(function, values);
+    return why.reason == Reason::none ? std::get<Wordy>(function.kernel).answer(values) : Outcome(why);
+}
+
+} // namespace
+
+Failure prepare_words(Function const& function, std::vector<Value>& values) {
     bool const open_ended = is_open_ended(function);
     std::size_t const fixed = function.arguments.size() - (open_ended ? 1 : 0);
     values.resize(std::max(values.size(), fixed));
     for (unsigned i = 0; i < fixed; ++i)
         if (Failure const why = check_wordy(function.arguments[i], i, values[i]); why.reason != Reason::none)
             return why;
-    return std::get<Wordy>(function.kernel).answer(values);
+    return {};
 }
-
-} // namespace
 
 Columns::Columns(Function const& function, std::span<Value const> values) {
     singles.reserve(most_arguments); // so that pointers into it stay good

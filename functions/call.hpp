@@ -50,6 +50,9 @@ private:
     Failure why;
 };
 
+/// Checks the arguments of a wordy function and puts them into the form that its kernel is promised.
+Failure prepare_words(Function const& function, std::vector<Value>& arguments);
+
 /// The readings of an argument: a number is a column of one. Null where there are none.
 Failure check_column(Argument const& argument, unsigned place, Block const& column);
 

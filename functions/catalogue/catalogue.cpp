@@ -65,6 +65,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::share:
     case Measure::ratio:
     case Measure::confidence:
+    case Measure::coverage_factor:
     case Measure::words:
         return "";
     }

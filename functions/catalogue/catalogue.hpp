@@ -44,6 +44,7 @@ enum class Measure {
     simmer_energy,
     ratio,
     confidence,
+    coverage_factor,
     words,
 };
 
@@ -171,8 +172,18 @@ struct Function {
     List<Source, 4> sources{};
     std::string_view caution{}; ///< what has to be said with every result, a sentence
     List<Example, 6> examples{};
-    Remarks remarks = nullptr; ///< what the kernel alone can say of a sound result
+    /// What EXPLAIN has to say besides, once the call has succeeded.
+    std::vector<std::string> (*remark)(std::span<Value const>) = nullptr;
+    /// What EXPLAIN says of a failure that only the function itself can tell; empty where the reason's own sentence
+    /// will do.
+    std::string (*complaint)(std::span<Value const>) = nullptr;
 };
+
+/// Whether doubt can be carried through it: an equation of single numbers that does not move in steps.
+inline bool is_differentiable(Function const& function) {
+    Numeric const* const equation = std::get_if<Numeric>(&function.kernel);
+    return equation != nullptr && equation->gradient != nullptr;
+}
 
 struct Group {
     std::string_view title;

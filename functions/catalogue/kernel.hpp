@@ -35,9 +35,6 @@ struct Columnar {
     Outcome (*answer)(Given const&) = nullptr;
 };
 
-/// Sentences about a result that only the kernel of columns can tell: what it took for the plateau, how far it reaches.
-using Remarks = std::vector<std::string> (*)(Given const&);
-
 /// Whatever needs texts: it is given one value an argument (and those of the rest), checked and with defaults filled
 /// in; what has neither value nor default is std::monostate.
 struct Wordy {

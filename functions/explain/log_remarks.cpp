@@ -1,5 +1,6 @@
 #include "functions/explain/log_remarks.hpp"
 
+#include "functions/call.hpp"
 #include "functions/kernels/log/answers.hpp"
 #include "functions/kernels/log/log_check.hpp"
 
@@ -31,7 +32,9 @@ struct Taken {
 
 } // namespace
 
-Sentences remarks_on_time_at(Given const& given) {
+Sentences remark_on_time_at(std::span<Value const> values) {
+    Columns const columns(*find_function("TIMEAT"), values); // with the defaults filled in
+    Given const given = columns.given();
     Taken taken(given);
     Crossing const crossing = time_at(taken.log, given.numbers[0]);
     if (taken.log.size() - crossing.next >= crossing::least_ahead)
@@ -39,7 +42,9 @@ Sentences remarks_on_time_at(Given const& given) {
     return std::move(taken).with("The log ends there: whether the temperature stayed beyond cannot be seen.");
 }
 
-Sentences remarks_on_boil_time(Given const& given) {
+Sentences remark_on_boil_time(std::span<Value const> values) {
+    Columns const columns(*find_function("BOILTIME"), values); // with the defaults filled in
+    Given const given = columns.given();
     BoilQuery const query = boil_query(given);
     Taken taken(given);
     Boil const boil = find_boil(taken.log, query);
@@ -58,7 +63,9 @@ Sentences remarks_on_boil_time(Given const& given) {
                                  "differ.");
 }
 
-Sentences remarks_on_heating_rate(Given const& given) {
+Sentences remark_on_heating_rate(std::span<Value const> values) {
+    Columns const columns(*find_function("HEATINGRATE"), values); // with the defaults filled in
+    Given const given = columns.given();
     Readings const stretch = heating_stretch(given);
     Line const line = fit_line(stretch.log);
     Sentences result{"From " + std::to_string(stretch.log.size()) + " readings; they scatter about the line by " +
@@ -68,7 +75,9 @@ Sentences remarks_on_heating_rate(Given const& given) {
     return result;
 }
 
-Sentences remarks_on_heat_gain(Given const& given) {
+Sentences remark_on_heat_gain(std::span<Value const> values) {
+    Columns const columns(*find_function("HEATGAIN"), values); // with the defaults filled in
+    Given const given = columns.given();
     Taken taken(given);
     HeatGain const gain = heat_gain(taken.log, heat_gain_query(given));
     return std::move(taken).with("From " + std::to_string(gain.readings) + " readings between " + tenths(gain.from) +
@@ -76,7 +85,9 @@ Sentences remarks_on_heat_gain(Given const& given) {
                                  tenths(gain.line.scatter) + " K.");
 }
 
-Sentences remarks_on_heat_loss(Given const& given) {
+Sentences remark_on_heat_loss(std::span<Value const> values) {
+    Columns const columns(*find_function("HEATLOSS"), values); // with the defaults filled in
+    Given const given = columns.given();
     Taken taken(given);
     HeatLoss const loss = heat_loss(taken.log, heat_loss_query(given));
     Sentences& said = taken.said;
@@ -90,7 +101,9 @@ Sentences remarks_on_heat_loss(Given const& given) {
     return said;
 }
 
-Sentences remarks_on_forecast(Given const& given) {
+Sentences remark_on_forecast(std::span<Value const> values) {
+    Columns const columns(*find_function("BOILFORECAST"), values); // with the defaults filled in
+    Given const given = columns.given();
     Taken taken(given);
     double const boiling_point = given.numbers[0], air = given.numbers[1];
     Forecast const forecast = boil_forecast(taken.log, boiling_point);

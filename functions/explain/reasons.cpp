@@ -59,6 +59,43 @@ constexpr Meaning table[] = {
     {Reason::beyond_measure, Error::number,
      "{argument} is {given}, which this measure cannot be: an efficiency is above 0 and at most 1 (type 35% or 0.35), "
      "a safety score above 0 and at most 100, an emission above 0. An empty cell counts as 0."},
+    {Reason::not_differentiable, Error::not_available,
+     "{argument} is {given}, which is no equation of single numbers; doubt cannot be carried through it."},
+    {Reason::too_many_values, Error::value, "{argument} is more than the function takes."},
+    {Reason::uncertainties_differ, Error::value,
+     "{argument} must be as many as the values: one beside each, 0 or empty where it is exact."},
+    {Reason::uncertainty_without_value, Error::value,
+     "{argument} is {given}, but a text or an empty cell stands at that place of the values; type the number that is "
+     "uncertain."},
+    {Reason::uncertainty_too_large, Error::number,
+     "{argument} is {given}, more than half the range of the argument that it belongs to, which no standard "
+     "uncertainty can be; is it in per cent, or in another unit?"},
+    {Reason::no_finite_slope, Error::number,
+     "{argument} is {given}, but the result has no finite sensitivity to that argument at this value."},
+    {Reason::correlations_not_square, Error::value,
+     "{argument} must be a square with as many rows and columns as there are values."},
+    {Reason::correlation_without_value, Error::value,
+     "{argument} is {given}, but a text or an empty cell stands at one of its two places in the values."},
+    {Reason::correlation_with_itself, Error::number,
+     "{argument} is {given}; whatever is uncertain has the correlation 1 with itself."},
+    {Reason::correlations_not_symmetric, Error::number,
+     "{argument} is {given}, but another number stands at the mirrored place."},
+    {Reason::correlations_contradict, Error::number,
+     "{argument} contradict one another: no quantities can be correlated like that (the matrix is not positive "
+     "semidefinite)."},
+    {Reason::time_unclear, Error::value,
+     "{argument} is {given}, which cannot be read as a time in one way only. Clear are 25.5 (minutes), 25:30 (mm:ss), "
+     "1:05:30 (h:mm:ss), 17'06\", 17 min 6 s and 1 h 5 min."},
+    {Reason::time_part_too_large, Error::number,
+     "{argument} is {given}, but minutes and seconds that follow a larger unit end at 59."},
+    {Reason::time_of_either_kind, Error::number,
+     "{argument} is {given}, which may be minutes as well as a part of a day (25:30 typed into a cell is 1.0625 days). "
+     "Say how it was typed: \"mm:ss\", \"hh:mm\" or \"minutes\"."},
+    {Reason::not_minutes_and_seconds, Error::number,
+     "{argument} is {given}, which is no whole number of minutes of a day, so that it was not minutes and seconds that "
+     "Calc took as hours and minutes."},
+    {Reason::time_out_of_range, Error::number,
+     "{argument} is {given}, which is below 0 or beyond 14400 min. From a date with a time subtract the first."},
     {Reason::log_columns_differ, Error::value,
      "Times and temperatures differ in length; each reading needs both, in the same row."},
     {Reason::too_few_readings, Error::not_available, "The log holds too few readings there."},

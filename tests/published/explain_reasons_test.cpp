@@ -112,6 +112,8 @@ TEST(ExplainReasons, EveryReasonIsProducedByACall) {
     for (Meaning const& meaning : meanings()) {
         if (meaning.reason == Reason::internal) // only an exception within the adapter gives it
             continue;
+        if (meaning.reason >= Reason::not_differentiable && meaning.reason <= Reason::time_out_of_range)
+            continue; // of doubt and of times: tests/doubt
         EXPECT_GT(produced[meaning.reason], 0)
             << "No call of this test, no example and no published table fails for this reason: " << meaning.sentence;
     }
