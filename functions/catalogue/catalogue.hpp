@@ -19,6 +19,7 @@ enum class Measure {
     pressure,
     temperature,
     temperature_rise,
+    heating_rate,
     volume,
     density,
     water_mass,
@@ -92,6 +93,7 @@ struct Argument {
     double fallback = absent;        ///< of an optional number
     std::string_view absent_means{}; ///< what leaving it out means, where there is no constant default
     bool zero_is_doubtful = false;   ///< 0 is allowed, but an empty cell gives the same
+    bool headed = false;             ///< of a column: texts above its first number are its heading
 };
 
 /// One value of a block that a function gives.
@@ -193,10 +195,11 @@ struct Group {
 std::span<Function const> site_and_water();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
+std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 5> catalogue();
+std::array<Group, 6> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);
