@@ -97,15 +97,30 @@ double call_numeric(Function const& function, std::span<Scalar const> arguments)
     return in_range ? result : failure(Reason::result_out_of_range);
 }
 
+namespace {
+
+bool is_text(double reading) {
+    return failure_of(reading).reason == Reason::text_for_number;
+}
+
+/// How many readings stand above the first number, where texts are no mistake; 0 for a column without any number.
+std::size_t heading_rows(Block const& column) {
+    for (std::size_t i = 0; i < column.numbers.size(); ++i)
+        if (!is_text(column.numbers[i]) && !is_absent(column.numbers[i]))
+            return i;
+    return 0;
+}
+
+} // namespace
+
 Failure check_column(Argument const& argument, unsigned place, Block const& column) {
     if (column.rows > 1 && column.columns > 1)
         return {Reason::block_for_column, place};
-    for (std::size_t i = 0; i < column.numbers.size(); ++i) {
+    for (std::size_t i = argument.headed ? heading_rows(column) : 0; i < column.numbers.size(); ++i) {
         double const reading = column.numbers[i];
-        if (is_absent(reading) || (reading >= argument.low && reading <= argument.high))
+        if ((reading >= argument.low && reading <= argument.high) || is_absent(reading))
             continue;
-        bool const is_text = failure_of(reading).reason == Reason::text_for_number;
-        return {is_text ? Reason::text_for_number : Reason::out_of_range, place, unsigned(i + 1)};
+        return {is_text(reading) ? Reason::text_for_number : Reason::out_of_range, place, unsigned(i + 1)};
     }
     return {};
 }
@@ -141,40 +156,10 @@ Block column_of(Value const& value) {
 }
 
 Outcome call_with_columns(Function const& function, std::span<Value const> values) {
-    std::vector<Block> singles;
-    singles.reserve(most_arguments); // so that pointers into it stay good
-    std::vector<Block const*> columns;
-    std::vector<double> numbers;
-    std::vector<Choice> choices;
-    for (unsigned i = 0; i < function.arguments.size(); ++i) {
-        Argument const& argument = function.arguments[i];
-        Value const& value = at(values, i);
-        if (argument.kind == Kind::column) {
-            if (std::holds_alternative<std::monostate>(value)) {
-                if (!argument.optional)
-                    return Failure{Reason::argument_missing, i};
-                columns.push_back(nullptr);
-                continue;
-            }
-            Block const* block = std::get_if<Block>(&value);
-            columns.push_back(block != nullptr ? block : &singles.emplace_back(column_of(value)));
-            if (Failure const why = check_column(argument, i, *columns.back()); why.reason != Reason::none)
-                return why;
-            continue;
-        }
-        Scalar const scalar = read_scalar(argument, value);
-        if (scalar.reason != Reason::none)
-            return Failure{scalar.reason, i};
-        if (argument.kind == Kind::choice) {
-            choices.push_back({int(scalar.number)});
-            continue;
-        }
-        bool const left_out = argument.optional && is_absent(scalar.number);
-        if (!left_out && !(scalar.number >= argument.low && scalar.number <= argument.high))
-            return Failure{Reason::out_of_range, i};
-        numbers.push_back(scalar.number);
-    }
-    Outcome const result = std::get<Columnar>(function.kernel).answer({columns, numbers, choices});
+    Columns const columns(function, values);
+    if (columns.failure().reason != Reason::none)
+        return columns.failure();
+    Outcome const result = std::get<Columnar>(function.kernel).answer(columns.given());
     double const* const number = std::get_if<double>(&result);
     if (number != nullptr && function.result.parts.empty() &&
         !(*number >= function.result.low && *number <= function.result.high))
@@ -235,16 +220,54 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
 
 Outcome call_with_words(Function const& function, std::span<Value const> given) {
     std::vector<Value> values(given.begin(), given.end());
+    Failure const why = prepare_words(function, values);
+    return why.reason == Reason::none ? std::get<Wordy>(function.kernel).answer(values) : Outcome(why);
+}
+
+} // namespace
+
+Failure prepare_words(Function const& function, std::vector<Value>& values) {
     bool const open_ended = is_open_ended(function);
     std::size_t const fixed = function.arguments.size() - (open_ended ? 1 : 0);
     values.resize(std::max(values.size(), fixed));
     for (unsigned i = 0; i < fixed; ++i)
         if (Failure const why = check_wordy(function.arguments[i], i, values[i]); why.reason != Reason::none)
             return why;
-    return std::get<Wordy>(function.kernel).answer(values);
+    return {};
 }
 
-} // namespace
+Columns::Columns(Function const& function, std::span<Value const> values) {
+    singles.reserve(most_arguments); // so that pointers into it stay good
+    for (unsigned i = 0; i < function.arguments.size() && why.reason == Reason::none; ++i) {
+        Argument const& argument = function.arguments[i];
+        why = argument.kind == Kind::column ? add_column(argument, i, at(values, i))
+                                            : add_number(argument, i, at(values, i));
+    }
+}
+
+Failure Columns::add_column(Argument const& argument, unsigned place, Value const& value) {
+    if (std::holds_alternative<std::monostate>(value)) {
+        columns.push_back(nullptr);
+        return {argument.optional ? Reason::none : Reason::argument_missing, place};
+    }
+    Block const* const block = std::get_if<Block>(&value);
+    columns.push_back(block != nullptr ? block : &singles.emplace_back(column_of(value)));
+    return check_column(argument, place, *columns.back());
+}
+
+Failure Columns::add_number(Argument const& argument, unsigned place, Value const& value) {
+    Scalar const scalar = read_scalar(argument, value);
+    if (scalar.reason != Reason::none)
+        return {scalar.reason, place};
+    if (argument.kind == Kind::choice) {
+        choices.push_back({int(scalar.number)});
+        return {};
+    }
+    numbers.push_back(scalar.number);
+    bool const left_out = argument.optional && is_absent(scalar.number);
+    bool const in_range = scalar.number >= argument.low && scalar.number <= argument.high; // false for NaN
+    return {left_out || in_range ? Reason::none : Reason::out_of_range, place};
+}
 
 Outcome call(Function const& function, std::span<Value const> arguments) {
     if (arguments.size() > function.arguments.size() && !is_open_ended(function))

@@ -29,6 +29,30 @@ struct Resolved {
 };
 Resolved resolve(Function const& function, std::span<Scalar const> arguments);
 
+/// The columns, numbers and choices that a kernel of columns is given; or the first failure among the arguments.
+/// The values must outlive it.
+class Columns {
+public:
+    Columns(Function const& function, std::span<Value const> values);
+    Columns(Columns const&) = delete;
+    Columns& operator=(Columns const&) = delete;
+    Failure const& failure() const { return why; }
+    Given given() const { return {columns, numbers, choices}; }
+
+private:
+    Failure add_column(Argument const& argument, unsigned place, Value const& value);
+    Failure add_number(Argument const& argument, unsigned place, Value const& value);
+
+    std::vector<Block> singles; ///< values that stand as a column of one
+    std::vector<Block const*> columns;
+    std::vector<double> numbers;
+    std::vector<Choice> choices;
+    Failure why;
+};
+
+/// Checks the arguments of a wordy function and puts them into the form that its kernel is promised.
+Failure prepare_words(Function const& function, std::vector<Value>& arguments);
+
 /// The readings of an argument: a number is a column of one. Null where there are none.
 Failure check_column(Argument const& argument, unsigned place, Block const& column);
 

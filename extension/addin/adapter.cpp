@@ -47,17 +47,24 @@ bool read_number(Any const& given, double& number) {
     return given.getValueTypeClass() != TypeClass_STRING && (given >>= number);
 }
 
+/// The text in an Any that holds one: a whole column hands over a million of them, mostly empty, so none is copied.
+OUString const& text_in(Any const& cell) {
+    return *static_cast<OUString const*>(cell.getValue());
+}
+
 /// In a block an empty cell and a text of no length are the same.
 void append_cell(Block& block, Any const& cell) {
-    double number = 0;
-    OUString text;
-    if (read_number(cell, number)) {
-        block.numbers.push_back(number);
-    } else if ((cell >>= text) && !text.isEmpty()) {
-        block.texts.push_back({block.numbers.size(), utf8(text)});
-        block.numbers.push_back(text_in_block);
+    com::sun::star::uno::TypeClass const kind = cell.getValueTypeClass();
+    if (kind == TypeClass_DOUBLE) {
+        block.numbers.push_back(*static_cast<double const*>(cell.getValue()));
+    } else if (kind == TypeClass_STRING) {
+        OUString const& text = text_in(cell);
+        if (!text.isEmpty())
+            block.texts.push_back({block.numbers.size(), utf8(text)});
+        block.numbers.push_back(text.isEmpty() ? absent : text_in_block);
     } else {
-        block.numbers.push_back(absent);
+        double number = 0;
+        block.numbers.push_back(read_number(cell, number) ? number : absent);
     }
 }
 

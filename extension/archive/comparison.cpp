@@ -36,7 +36,6 @@ bool lost_its_link(Stored const& before, Value const& after) {
 Comparison compare(office::Document const& workbook, StoredResults const& stored, std::set<Place> const& set,
                    Places const& places) {
     Comparison all;
-    Scope const scope = scope_of(workbook);
     visit_formulas(workbook, [&](Place const& place, Value const& after, Formula const& formula) {
         ++all.tally.formulas;
         Stored const* const found = stored.find(place);
@@ -56,7 +55,6 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
             return;
         Change change;
         change.place = place;
-        change.sheet = scope.sheets.at(static_cast<std::size_t>(place.sheet));
         change.formula = with_original_links(as_shown(formula()), places);
         change.before = before.value;
         change.after = after;
@@ -64,8 +62,13 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
         change.kind = *kind;
         all.changes.push_back(std::move(change));
     });
+    if (all.changes.empty())
+        return all;
     std::sort(all.changes.begin(), all.changes.end(),
               [](Change const& a, Change const& b) { return a.place < b.place; });
+    Scope const scope = scope_of(workbook); // a question for every name: only where it is needed
+    for (Change& change : all.changes)
+        change.sheet = scope.sheets.at(static_cast<std::size_t>(change.place.sheet));
     mark_restless(all.changes, scope);
     mark_own(all.changes, set, scope);
     for (Change const& change : all.changes)

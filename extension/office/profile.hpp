@@ -18,7 +18,7 @@ struct Preference {
 };
 
 struct Settings {
-    std::filesystem::path package = {};             // an .oxt; none when empty
+    std::filesystem::path package = {}; // an .oxt; none when empty
     std::vector<std::filesystem::path> further_packages = {};
     std::string locale = "en-US";                   // of numbers and dates
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent

@@ -6,10 +6,11 @@
 
 namespace hearthcell {
 
-std::array<Group, 5> catalogue() {
+std::array<Group, 6> catalogue() {
     return {{{"Site and water", "site_and_water", site_and_water()},
              {"Fuel", "fuel", fuel()},
              {"Result of a test", "result_of_a_test", result_of_a_test()},
+             {"A temperature log", "temperature_log", temperature_log()},
              {"Repeated runs and comparisons", "repeated_runs", repeated_runs()},
              {"The record itself", "the_record", the_record()}}};
 }
@@ -24,6 +25,8 @@ std::string_view unit_of(Measure measure) {
         return "°C";
     case Measure::temperature_rise:
         return "K";
+    case Measure::heating_rate:
+        return "K/min";
     case Measure::volume:
         return "L";
     case Measure::density:
@@ -62,6 +65,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::share:
     case Measure::ratio:
     case Measure::confidence:
+    case Measure::coverage_factor:
     case Measure::words:
         return "";
     }

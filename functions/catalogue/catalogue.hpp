@@ -19,6 +19,7 @@ enum class Measure {
     pressure,
     temperature,
     temperature_rise,
+    heating_rate,
     volume,
     density,
     water_mass,
@@ -43,6 +44,7 @@ enum class Measure {
     simmer_energy,
     ratio,
     confidence,
+    coverage_factor,
     words,
 };
 
@@ -91,6 +93,7 @@ struct Argument {
     double fallback = absent;        ///< of an optional number
     std::string_view absent_means{}; ///< what leaving it out means, where there is no constant default
     bool zero_is_doubtful = false;   ///< 0 is allowed, but an empty cell gives the same
+    bool headed = false;             ///< of a column: texts above its first number are its heading
 };
 
 /// One value of a block that a function gives.
@@ -169,7 +172,18 @@ struct Function {
     List<Source, 4> sources{};
     std::string_view caution{}; ///< what has to be said with every result, a sentence
     List<Example, 6> examples{};
+    /// What EXPLAIN has to say besides, once the call has succeeded.
+    std::vector<std::string> (*remark)(std::span<Value const>) = nullptr;
+    /// What EXPLAIN says of a failure that only the function itself can tell; empty where the reason's own sentence
+    /// will do.
+    std::string (*complaint)(std::span<Value const>) = nullptr;
 };
+
+/// Whether doubt can be carried through it: an equation of single numbers that does not move in steps.
+inline bool is_differentiable(Function const& function) {
+    Numeric const* const equation = std::get_if<Numeric>(&function.kernel);
+    return equation != nullptr && equation->gradient != nullptr;
+}
 
 struct Group {
     std::string_view title;
@@ -181,10 +195,11 @@ struct Group {
 std::span<Function const> site_and_water();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
+std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 5> catalogue();
+std::array<Group, 6> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);

@@ -63,15 +63,24 @@ std::string refused_result(Function const& function, std::span<Value const> valu
     return in_words(numeric->value(given.numbers.data(), given.choices.data()), function.result.measure);
 }
 
+/// Where in a column or in a matrix, counted from 1.
+std::string place_in(Argument const& argument, Value const& value, unsigned row) {
+    if (row == 0)
+        return "";
+    Block const* block = std::get_if<Block>(&value);
+    if (argument.kind != Kind::matrix || block == nullptr)
+        return " in row " + std::to_string(row);
+    return " in row " + std::to_string((row - 1) / block->columns + 1) + ", column " +
+           std::to_string((row - 1) % block->columns + 1);
+}
+
 std::string about_argument(Function const& function, std::span<Value const> values, Failure const& why) {
     Argument const& argument = function.arguments[why.argument];
     Value const value = value_at(values, why.argument);
     std::optional<double> const number = number_at(value, why.row);
-    bool const is_number = number && why.reason != Reason::text_for_number;
+    bool const is_number = number && !failed(*number); // a text in a column leaves a failure in its place
     std::string const given = is_number ? in_words(*number) : "\"" + text_at(value, why.row) + "\"";
-    std::string name(argument.name);
-    if (why.row > 0)
-        name += " in row " + std::to_string(why.row);
+    std::string const name = std::string(argument.name) + place_in(argument, value, why.row);
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
     sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
     if (why.reason != Reason::out_of_range || !number)
@@ -99,8 +108,29 @@ std::string about_result(Function const& function, std::span<Value const> values
 }
 
 std::string about_failure(Function const& function, std::span<Value const> values, Failure const& why) {
+    std::string const own = function.complaint != nullptr ? function.complaint(values) : "";
+    if (!own.empty())
+        return own;
     return why.argument < function.arguments.size() ? about_argument(function, values, why)
                                                     : about_result(function, values, why);
+}
+
+/// A row or column in which some cells failed, each in its place.
+std::string about_cells(Function const& function, std::span<Value const> values, Block const& block) {
+    std::size_t count = 0, bad = 0, first = 0;
+    for (std::size_t i = 0; i < block.numbers.size(); ++i) {
+        if (is_absent(block.numbers[i]))
+            continue;
+        ++count;
+        if (failed(block.numbers[i]) && bad++ == 0)
+            first = i;
+    }
+    if (bad == 0)
+        return "Fine.";
+    Failure why = failure_of(block.numbers[first]);
+    why.row = unsigned(first + 1);
+    return std::to_string(bad) + " of " + std::to_string(count) +
+           " could not be computed; the first: " + about_failure(function, values, why);
 }
 
 std::string method_words(Function const& function, std::span<Value const> values) {
@@ -135,6 +165,8 @@ std::string about_success(Function const& function, std::span<Value const> value
     Block const* block = std::get_if<Block>(&outcome);
     if (block != nullptr && !function.result.parts.empty() && !function.result.list)
         return about_parts(function, values, *block);
+    if (block != nullptr && function.result.parts.empty())
+        return about_cells(function, values, *block);
     double const* number = std::get_if<double>(&outcome);
     if (number == nullptr)
         return "Fine.";
@@ -153,6 +185,9 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     if (text.empty())
         text = about_success(function, arguments, outcome);
     text += method_words(function, arguments);
+    if (function.remark != nullptr)
+        for (std::string const& sentence : function.remark(arguments))
+            text += " " + sentence;
     return function.caution.empty() ? text : text + " " + std::string(function.caution);
 }
 

@@ -53,6 +53,10 @@ constexpr ValueSlip refused[] = {
     {Measure::minutes, 1440.01, 86400, 1 / 60.0, 0, "{x} s would be {y} min."},
     {Measure::energy, 1e-3, 0.99, 1000, 0, "{x} MJ would be {y} kJ."},
     {Measure::power, 60.01, 60000, 0.001, 0, "{x} W would be {y} kW."},
+    {Measure::coverage_factor, 0.5, 0.9999, 1, 0,
+     "{x} looks like a level of confidence; the factor for 95 % is about 2."},
+    {Measure::coverage_factor, 50, 99.99, 1, 0,
+     "{x} looks like a level of confidence in per cent; the factor for 95 % is about 2."},
 };
 
 // For accepted numbers. Every one that fits is said.

@@ -136,7 +136,8 @@ std::string verdict_formula(Expected const& expected, std::string const& row) {
         agrees = "IF(ISNUMBER(" + result + ");ABS(" + result + "-" + value + ")<=[.F" + row + "];FALSE())";
         break;
     case Expected::Kind::text:
-        agrees = "IF(ISTEXT(" + result + ");EXACT(" + result + ";" + value + ");FALSE())";
+        // A text out of a block equals no other text in Calc until it has gone through an operator.
+        agrees = "IF(ISTEXT(" + result + ");EXACT(" + result + "&\"\";" + value + ");FALSE())";
         break;
     case Expected::Kind::error:
         agrees = "IF(ISERROR(" + result + ");ERROR.TYPE(" + result + ")=" + std::to_string(shown(expected.error).type) +

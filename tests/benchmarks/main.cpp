@@ -1,5 +1,6 @@
 // hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [ROWS]
 
+#include "logs.hpp"
 #include "subjects.hpp"
 #include "timing.hpp"
 
@@ -39,6 +40,13 @@ public:
             std::printf("\n| %s | µs a row | %s | ratio |\n|---|---|---|---|\n", what, against);
         else
             std::printf("\n%-44s %9s %12s %7s\n", what, "µs a row", against, "ratio");
+    }
+    void head_of_logs(int readings) const {
+        std::string const what = std::to_string(readings) + " readings";
+        if (markdown)
+            std::printf("\n| %s | ms a call | handed over only | ratio |\n|---|---|---|---|\n", what.c_str());
+        else
+            std::printf("\n%-44s %9s %16s %7s\n", what.c_str(), "ms a call", "handed over only", "ratio");
     }
     void row(std::string const& name, Pair const& pair) const {
         std::printf(markdown ? "| %s | %.2f | %.2f | %.2f |\n" : "%-44s %8.2f %12.2f %7.2f\n", name.c_str(),
@@ -114,6 +122,12 @@ void measure_others(office::Office& office, Table const& table, int rows) {
     }
 }
 
+void measure_long_logs(office::Office& office, Table const& table, int readings) {
+    table.head_of_logs(readings);
+    for (LogTiming const& timing : measure_logs(office, readings))
+        table.row(timing.name, {timing.milliseconds, timing.empty_milliseconds});
+}
+
 void run(Options const& options) {
     office::Office office({.package = options.package, .further_packages = {options.twin}});
     if (office.functions("STOVE.").empty() || office.functions("EMPTY.").empty())
@@ -121,6 +135,7 @@ void run(Options const& options) {
     std::printf("%s, %u cores; %d rows, hard recalculation, medians of calls measured in turn\n", processor().c_str(),
                 std::thread::hardware_concurrency(), options.rows);
     Table const table(options.markdown);
+    measure_long_logs(office, table, 10 * options.rows);
     measure_functions(office, table, options.rows);
     measure_others(office, table, options.rows);
 }

@@ -53,14 +53,14 @@ CellValue Call::expected() const {
 }
 
 std::string Calls::place(std::span<double const> column) {
-    std::string const name = std::string("A") + char('A' + columns % 26);
-    std::string const letters = columns < 26 ? name : std::string("B") + char('A' + columns - 26);
-    ++columns;
+    if (auto const there = places.find(column.data()); there != places.end())
+        return there->second;
+    std::string const letters{char('A' + places.size() / 26), char('A' + places.size() % 26)}; // AA, AB … ZZ
     office::TextRows rows;
     for (double const reading : column)
         rows.push_back({std::isnan(reading) ? "" : in_formula(reading)});
     sheet.formulas(letters + "1", rows);
-    return "$" + letters + "$1:$" + letters + "$" + std::to_string(column.size());
+    return places[column.data()] = "$" + letters + "$1:$" + letters + "$" + std::to_string(column.size());
 }
 
 Call Calls::of(Function const& function, Example const& example) {

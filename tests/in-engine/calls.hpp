@@ -5,6 +5,8 @@
 
 #include "functions/catalogue/catalogue.hpp"
 
+#include <map>
+
 namespace hearthcell::tests {
 
 /// One call: the argument texts of a formula, and the same as the kernel is given them.
@@ -27,7 +29,7 @@ public:
 private:
     std::string place(std::span<double const> column);
     Sheet& sheet;
-    int columns = 0;
+    std::map<double const*, std::string> places; ///< of columns that stand in the sheet already
 };
 
 /// The first example of a function that gives no error: a call to be spoilt.
