@@ -1,5 +1,6 @@
 // hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [ROWS]
 
+#include "long_columns.hpp"
 #include "subjects.hpp"
 #include "timing.hpp"
 
@@ -114,6 +115,40 @@ void measure_others(office::Office& office, Table const& table, int rows) {
     }
 }
 
+/// The log functions on whole columns: full ones, and all but empty ones as a sheet mostly has them.
+void measure_long_columns(office::Office& office, Options const& options) {
+    struct Call {
+        char const* name;
+        char const* further;
+        LongColumns::Shape shape;
+    };
+    using Shape = LongColumns::Shape;
+    constexpr Call calls[] = {{"TIMEAT", ";80", Shape::heating},
+                              {"BOILTIME", ";95", Shape::heating},
+                              {"HEATINGRATE", "", Shape::heating},
+                              {"HEATGAIN", ";5000", Shape::heating},
+                              {"LOGCHECK", ";95", Shape::heating},
+                              {"HEATLOSS", ";5000;20", Shape::cooling},
+                              {"BOILFORECAST", ";95", Shape::stopped_early}};
+    for (int const readings : {1048576, 100}) {
+        std::printf(options.markdown ? "\n| A:A with %d readings | ms | handed over to an empty call | ratio |\n"
+                                       "|---|---|---|---|\n"
+                                     : "\nA:A with %d readings: ms, handed over to an empty call, ratio\n",
+                    readings);
+        for (Shape const shape : {Shape::heating, Shape::cooling, Shape::stopped_early}) {
+            LongColumns columns(office, shape, readings);
+            for (Call const& call : calls) {
+                if (call.shape != shape)
+                    continue;
+                auto const [ours, empty] = columns.measure(call.name, call.further);
+                std::printf(options.markdown ? "| %s | %.0f | %.0f | %.2f |\n" : "%-44s %8.0f %12.0f %7.2f\n",
+                            call.name, ours, empty, ours / empty);
+                std::fflush(stdout);
+            }
+        }
+    }
+}
+
 void run(Options const& options) {
     office::Office office({.package = options.package, .further_packages = {options.twin}});
     if (office.functions("STOVE.").empty() || office.functions("EMPTY.").empty())
@@ -123,6 +158,7 @@ void run(Options const& options) {
     Table const table(options.markdown);
     measure_functions(office, table, options.rows);
     measure_others(office, table, options.rows);
+    measure_long_columns(office, options);
 }
 
 Options read(int count, char** words) {
