@@ -103,6 +103,19 @@ TEST(ModelBoilTime, ReturnsTheTestsOwnTimeUnderTheTestsOwnConditions) {
             << loss << " W/K";
 }
 
+TEST(ModelBoilTime, RestsOnQuotientsThatKeepEveryDigitThroughZero) {
+    // (e^x - 1)/x and ln(1 + x)/x, against the C library with 64 bits of mantissa, on both sides of where series take
+    // over and at zero itself.
+    EXPECT_EQ(kernels::growth_quotient(0.0), 1);
+    EXPECT_EQ(kernels::logarithm_quotient(0.0), 1);
+    for (double size = 1e-12; size < 0.5; size *= 1.3)
+        for (double const x : {size, -size}) {
+            long double const exact = x;
+            EXPECT_NEAR(kernels::growth_quotient(x), double(expm1l(exact) / exact), 5e-16) << x;
+            EXPECT_NEAR(kernels::logarithm_quotient(x), double(log1pl(exact) / exact), 5e-16) << x;
+        }
+}
+
 TEST(ModelBoilTime, JoinsTheFormWithoutLossSmoothly) {
     auto const minutes = [](double loss) {
         return number("MODELBOILTIME", {17, 28, 86.6, 26, 4000, loss, 450, 25, 100, 5000});

@@ -1,5 +1,6 @@
 // Heat of evaporation (IAPWS SR1-86) and heat in the pot.
 
+#include "functions/catalogue/tables.hpp"
 #include "functions/kernels/heat.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
@@ -92,6 +93,25 @@ PublishedTable const pots{
 
 TEST(PotHeat, IsMassTimesSpecificHeatTimesRise) {
     pots.check();
+}
+
+TEST(PotHeat, TakesTheSpecificHeatsOfTheHandbooks) {
+    struct Material {
+        char const* name;
+        double low, high;
+    };
+    // kJ/(kg K) near 25 °C, as handbooks give them (from memory); a band where they differ.
+    constexpr Material materials[] = {{"aluminium", 0.897, 0.903}, {"stainless steel", 0.477, 0.50},
+                                      {"mild steel", 0.434, 0.49}, {"enamelled steel", 0.5, 0.5},
+                                      {"iron", 0.449, 0.449},      {"cast iron", 0.42, 0.54},
+                                      {"copper", 0.385, 0.385},    {"brass", 0.38, 0.38},
+                                      {"earthenware", 0.8, 0.9},   {"glass", 0.83, 0.83}};
+    EXPECT_EQ(std::size(materials), pot_material_table.rows.size()) << "each of the table's materials needs a row here";
+    for (Material const& material : materials) {
+        double const heat = number("POTHEAT", {1000, material.name, 20, 21}); // 1 kg by 1 K
+        EXPECT_GE(heat, material.low - 1e-12) << material.name;
+        EXPECT_LE(heat, material.high + 1e-12) << material.name;
+    }
 }
 
 TEST(PotHeat, IsAFewPercentOfTheHeatInFiveLitres) {
