@@ -11,7 +11,7 @@ namespace hearthcell::office {
 enum class Recalculation { always = 0, never = 1, ask = 2 };
 
 struct Settings {
-    std::filesystem::path package = {};             // an .oxt; none when empty
+    std::filesystem::path package = {}; // an .oxt; none when empty
     std::vector<std::filesystem::path> further_packages = {};
     std::string locale = "en-US";                   // of numbers and dates
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
