@@ -1,6 +1,6 @@
 // hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [ROWS]
 
-#include "logs.hpp"
+#include "long_columns.hpp"
 #include "subjects.hpp"
 #include "timing.hpp"
 
@@ -40,13 +40,6 @@ public:
             std::printf("\n| %s | µs a row | %s | ratio |\n|---|---|---|---|\n", what, against);
         else
             std::printf("\n%-44s %9s %12s %7s\n", what, "µs a row", against, "ratio");
-    }
-    void head_of_logs(int readings) const {
-        std::string const what = std::to_string(readings) + " readings";
-        if (markdown)
-            std::printf("\n| %s | ms a call | handed over only | ratio |\n|---|---|---|---|\n", what.c_str());
-        else
-            std::printf("\n%-44s %9s %16s %7s\n", what.c_str(), "ms a call", "handed over only", "ratio");
     }
     void row(std::string const& name, Pair const& pair) const {
         std::printf(markdown ? "| %s | %.2f | %.2f | %.2f |\n" : "%-44s %8.2f %12.2f %7.2f\n", name.c_str(),
@@ -122,10 +115,38 @@ void measure_others(office::Office& office, Table const& table, int rows) {
     }
 }
 
-void measure_long_logs(office::Office& office, Table const& table, int readings) {
-    table.head_of_logs(readings);
-    for (LogTiming const& timing : measure_logs(office, readings))
-        table.row(timing.name, {timing.milliseconds, timing.empty_milliseconds});
+/// The log functions on whole columns: full ones, and all but empty ones as a sheet mostly has them.
+void measure_long_columns(office::Office& office, Options const& options) {
+    struct Call {
+        char const* name;
+        char const* further;
+        LongColumns::Shape shape;
+    };
+    using Shape = LongColumns::Shape;
+    constexpr Call calls[] = {{"TIMEAT", ";80", Shape::heating},
+                              {"BOILTIME", ";95", Shape::heating},
+                              {"HEATINGRATE", "", Shape::heating},
+                              {"HEATGAIN", ";5000", Shape::heating},
+                              {"LOGCHECK", ";95", Shape::heating},
+                              {"HEATLOSS", ";5000;20", Shape::cooling},
+                              {"BOILFORECAST", ";95", Shape::stopped_early}};
+    for (int const readings : {1048576, 100}) {
+        std::printf(options.markdown ? "\n| A:A with %d readings | ms | handed over to an empty call | ratio |\n"
+                                       "|---|---|---|---|\n"
+                                     : "\nA:A with %d readings: ms, handed over to an empty call, ratio\n",
+                    readings);
+        for (Shape const shape : {Shape::heating, Shape::cooling, Shape::stopped_early}) {
+            LongColumns columns(office, shape, readings);
+            for (Call const& call : calls) {
+                if (call.shape != shape)
+                    continue;
+                auto const [ours, empty] = columns.measure(call.name, call.further);
+                std::printf(options.markdown ? "| %s | %.0f | %.0f | %.2f |\n" : "%-44s %8.0f %12.0f %7.2f\n",
+                            call.name, ours, empty, ours / empty);
+                std::fflush(stdout);
+            }
+        }
+    }
 }
 
 void run(Options const& options) {
@@ -135,9 +156,9 @@ void run(Options const& options) {
     std::printf("%s, %u cores; %d rows, hard recalculation, medians of calls measured in turn\n", processor().c_str(),
                 std::thread::hardware_concurrency(), options.rows);
     Table const table(options.markdown);
-    measure_long_logs(office, table, 10 * options.rows);
     measure_functions(office, table, options.rows);
     measure_others(office, table, options.rows);
+    measure_long_columns(office, options);
 }
 
 Options read(int count, char** words) {

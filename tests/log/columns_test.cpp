@@ -122,4 +122,35 @@ TEST(LogColumns, AreRefusedWhereTheyCannotBeALog) {
     }
 }
 
+TEST(LogColumns, AreAnsweredOrRefusedWhateverTheyHold) {
+    Random random(2718);
+    int answered = 0;
+    for (int i = 0; i < 5000; ++i) {
+        LogColumns log;
+        double minute = 0, temperature = random.uniform(5, 95);
+        for (std::size_t left = 1 + random.below(40); left > 0; --left) {
+            minute += random.below(3) == 0 ? random.uniform(0, 0.05) : random.uniform(0, 5);
+            temperature += random.uniform(-3, 6);
+            log.minutes.push_back(random.below(30) == 0 ? nothing : minute);
+            log.temperatures.push_back(random.below(20) == 0 ? random.uniform(-9, 119)
+                                                             : std::min(temperature, random.uniform(93, 97)));
+        }
+        for (Call const& one : computing_calls()) {
+            Outcome const outcome = called(one, column(log.minutes), column(log.temperatures));
+            if (Block const* block = std::get_if<Block>(&outcome)) {
+                EXPECT_GT(block->numbers[1], 0);
+            } else if (double const* number = std::get_if<double>(&outcome)) {
+                bool const is_time = one.function == "TIMEAT" || one.function == "BOILTIME";
+                EXPECT_TRUE(!is_time || (*number >= 0 && *number <= minute)) << one.function << " " << *number;
+                EXPECT_EQ(*number, *number);
+            }
+            answered += reason_of(outcome) == Reason::none ? 1 : 0;
+            EXPECT_FALSE(explained(one.function, log, one.more).empty());
+        }
+        Reason const why = reason_of(call_log("LOGCHECK", log));
+        EXPECT_TRUE(why == Reason::none || why == Reason::no_rows) << int(why);
+    }
+    EXPECT_GT(answered, 5000);
+}
+
 } // namespace hearthcell::tests

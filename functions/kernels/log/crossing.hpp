@@ -70,12 +70,15 @@ inline Crossing lasting_crossing(Log log, double level, bool rising, double minu
             beyond += is_beyond(log[end], level, rising) ? 1 : 0;
         bool const here = is_beyond(log[i], level, rising);
         if (here && 4 * beyond >= 3 * (end - i)) {
+            Crossing const from_start{Crossing::Kind::beyond_from_start, log[0].minute, 0};
             if (i == 0)
-                return {Crossing::Kind::beyond_from_start, log[0].minute, 0};
-            std::size_t first = i;
-            while (first > 0 && (log[first].minute >= log[i].minute - minutes || first + least_ahead > i))
+                return from_start;
+            std::size_t first = i; // back to a reading that is not beyond, so that there is a passage to be found
+            while (first > 0 && (log[first].minute >= log[i].minute - minutes || first + least_ahead > i ||
+                                 is_beyond(log[first], level, rising)))
                 --first;
-            return best_passage(log, level, rising, first, end);
+            Crossing const passage = best_passage(log, level, rising, first, end);
+            return passage.kind == Crossing::Kind::none ? from_start : passage;
         }
         beyond -= here ? 1 : 0;
     }

@@ -70,6 +70,23 @@ std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings);
 
 void check_temperatures(std::vector<Reading> log, LogQuery const& query, Findings& findings);
 
+/// Turns a log that is all in another unit into °C and leaves wild readings out, each with a finding. Two readings at
+/// least.
+std::vector<Reading> check_jumps(std::vector<Reading> log, LogQuery const& query, Findings& findings);
+
+/// Standard deviation of the readings, from how each differs from the middle of its neighbours; wild ones hardly count.
+double noise_of(Log log);
+
+/// The temperature that the log starts at, whatever its first reading alone says.
+inline double start_of(Log log) {
+    double const first = log.front().temperature;
+    return log.size() < 3 ? first : std::min(first, middle(first, log[1].temperature, log[2].temperature));
+}
+
+inline double boiling_limit(LogQuery const& query) {
+    return is_absent(query.boiling_point) ? log_limits::no_water_above : query.boiling_point;
+}
+
 /// Any columns of equal length, taken as they are.
 Block check_log(Block const& times, Block const& temperatures, LogQuery const& query);
 

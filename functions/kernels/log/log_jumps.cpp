@@ -1,4 +1,4 @@
-// The temperatures of a log: their unit, jumps, readings above the boiling point, stuck readings, an odd start.
+// The temperatures of a log: their unit, and jumps that no pot can make.
 
 #include "functions/kernels/log/log_check.hpp"
 
@@ -24,16 +24,6 @@ struct Unit {
     double least_top; ///< of a log: below it, °F could as well be °C that are a little too high
 };
 constexpr Unit units[] = {{"kelvin", celsius_of_kelvin, 268, 380, 268}, {"°F", celsius_of_fahrenheit, 30, 225, 122}};
-
-double boiling_limit(LogQuery const& query) {
-    return is_absent(query.boiling_point) ? no_water_above : query.boiling_point;
-}
-
-/// The temperature that the log starts at, whatever its first reading alone says.
-double start_of(Log log) {
-    double const first = log.front().temperature;
-    return log.size() < 3 ? first : std::min(first, middle(first, log[1].temperature, log[2].temperature));
-}
 
 /// A log that is all in another unit is said so once, and turned into °C for the other checks.
 void convert_unit(std::vector<Reading>& log, LogQuery const& query, Findings& findings) {
@@ -71,17 +61,6 @@ double usual_step(Log log) {
     for (std::size_t i = 1; i < log.size(); ++i)
         steps.push_back(std::abs(log[i].temperature - log[i - 1].temperature));
     return median(std::move(steps));
-}
-
-/// Standard deviation of the readings, from how each differs from the middle of its neighbours; wild ones hardly count.
-double noise_of(Log log) {
-    if (log.size() < 5)
-        return 0;
-    std::vector<double> off;
-    off.reserve(log.size());
-    for (std::size_t i = 1; i + 1 < log.size(); ++i)
-        off.push_back(std::abs(log[i - 1].temperature - 2 * log[i].temperature + log[i + 1].temperature));
-    return median(std::move(off)) / 0.6745 / std::sqrt(6.0); // of a normal distribution
 }
 
 /// How far a reading may lie from an earlier one, upwards and downwards.
@@ -172,82 +151,21 @@ std::vector<Reading> follow(Log log, Reach const& reach, Findings& findings) {
     return good;
 }
 
-void report_above_boiling(Log log, LogQuery const& query, double noise, Findings& findings) {
-    double const limit = boiling_limit(query) + above_boiling + 3 * noise;
-    for (std::size_t i = 0; i < log.size();) {
-        std::size_t end = i;
-        double top = -1e9;
-        for (; end < log.size() && log[end].temperature > limit; ++end)
-            top = std::max(top, log[end].temperature);
-        if (end > i)
-            findings.add(Kind::above_boiling, log[i].row, [&] {
-                std::string const count = end - i == 1 ? "" : " in " + std::to_string(end - i) + " readings from here";
-                return "Up to " + tenths(top) + " °C" + count + ", where water boils at " +
-                       tenths(boiling_limit(query)) + " °C at most: check probe, altitude and weather.";
-            });
-        i = std::max(end, i + 1);
-    }
-}
-
-/// The smallest difference between readings: the step of the display.
-double display_step(Log log) {
-    double step = 1e9;
-    for (std::size_t i = 1; i < log.size(); ++i)
-        if (double const change = std::abs(log[i].temperature - log[i - 1].temperature); change > 1e-6)
-            step = std::min(step, change);
-    return step < 1e9 ? step : 0;
-}
-
-void report_stuck(Log log, LogQuery const& query, double noise, Findings& findings) {
-    double const least = std::max(stuck_rise, stuck_steps * display_step(log)) + 3 * noise;
-    // Below 80 °C no kitchen's water boils; above, a steady reading may be a boil where the boiling point is unknown.
-    double const may_boil = is_absent(query.boiling_point) ? 80 : query.boiling_point - near_boiling;
-    std::size_t earlier = 0;
-    for (std::size_t i = 1, end = 0; i < log.size(); i = end) {
-        end = i;
-        while (end < log.size() && log[end].temperature == log[i].temperature)
-            ++end;
-        while (earlier + 1 < i && log[earlier + 1].minute <= log[i].minute - stuck_minutes)
-            ++earlier;
-        if (end - i < stuck_readings)
-            continue;
-        double const pace = (log[i].temperature - log[earlier].temperature) / (log[i].minute - log[earlier].minute);
-        double const minutes = log[end - 1].minute - log[i].minute;
-        bool const boils = pace > 0 && log[i].temperature >= may_boil;
-        if (!boils && std::abs(pace) * minutes > least)
-            findings.add(Kind::stuck, log[i].row, [&] {
-                return "The reading stays at " + tenths(log[i].temperature) + " °C for " + hundredths(minutes) +
-                       " min, where it changed by " + tenths(pace) + " K/min before: stuck?";
-            });
-    }
-}
-
-void report_start(Log log, LogQuery const& query, Findings& findings) {
-    double const start = start_of(log);
-    if (highest(log) < start + slow_rise) // a cooling, or a simmer
-        return;
-    bool const near = is_absent(query.air) ? start >= coldest_start && start <= warmest_start
-                                           : std::abs(start - query.air) <= start_from_air;
-    if (!near)
-        findings.add(Kind::start, log.front().row, [&] {
-            return "The log starts at " + tenths(start) + " °C, " +
-                   (is_absent(query.air) ? "unusual for water that has not been heated."
-                                         : tenths(std::abs(start - query.air)) + " K " +
-                                               (start > query.air ? "above" : "below") + " the air.");
-        });
-}
-
 } // namespace
 
-void check_temperatures(std::vector<Reading> log, LogQuery const& query, Findings& findings) {
-    if (log.size() < 2)
-        return;
+double noise_of(Log log) {
+    if (log.size() < 5)
+        return 0;
+    std::vector<double> off;
+    off.reserve(log.size());
+    for (std::size_t i = 1; i + 1 < log.size(); ++i)
+        off.push_back(std::abs(log[i - 1].temperature - 2 * log[i].temperature + log[i + 1].temperature));
+    return median(std::move(off)) / 0.6745 / std::sqrt(6.0); // of a normal distribution
+}
+
+std::vector<Reading> check_jumps(std::vector<Reading> log, LogQuery const& query, Findings& findings) {
     convert_unit(log, query, findings);
-    double const noise = noise_of(log);
-    std::vector<Reading> const good = follow(log, Reach(query, noise, usual_step(log)), findings);
-    report_above_boiling(good, query, noise, findings);
-    report_stuck(good, query, noise, findings);
-    report_start(good, query, findings);
+    return follow(log, Reach(query, noise_of(log), usual_step(log)), findings);
 }
 
 } // namespace hearthcell::kernels
