@@ -68,7 +68,7 @@ TEST(AFullDisk, IsSaidAndLeavesNoHalfCopyAndCanBeMadeUpFor) {
     auto const folder = input_folder("full disk", 30);
     {
         // Some room is kept for the reports from the start; what is left is enough for some copies only.
-        SmallDisk const disk(output_of("full disk"), "size=1500k");
+        SmallDisk const disk(output_of("full disk"), "size=700k");
         if (!disk.mounted())
             GTEST_SKIP() << "no small disk can be mounted here: " << disk.why_not();
         Ended const ended = run("full disk", {folder, "--output", output_of("full disk"), "--workers", "2"});
