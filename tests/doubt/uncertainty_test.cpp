@@ -101,7 +101,7 @@ TEST(Uncertainty, LeavesTextsAndBlanksOutOfTheMatrix) {
 
 TEST(Uncertainty, RefusesWhatCannotBeAsked) {
     EXPECT_EQ(reason_of({std::string("NOSUCHTHING"), water, water_doubt}), Reason::unknown_name);
-    for (char const* name : {"FUELENERGY", "EXPLAIN", "VERSION", "UNCERTAINTY", "MINUTES"})
+    for (char const* name : {"FUELENERGY", "RUNSNEEDED", "EXPLAIN", "VERSION", "UNCERTAINTY", "MINUTES"})
         EXPECT_EQ(reason_of({std::string(name), water, water_doubt}), Reason::not_differentiable) << name;
     EXPECT_EQ(reason_of({water_mass, column({5.0, 20.0, 1.0}), column({0.0, 0.0, 0.0})}), Reason::too_many_values);
     EXPECT_EQ(reason_of({water_mass, water, column({0.02})}), Reason::uncertainties_differ);
