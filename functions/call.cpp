@@ -41,6 +41,12 @@ Scalar of_text(Argument const& argument, std::string const& text) {
     }
 }
 
+/// Whether a number is in the argument's range, or was left out where it may be.
+bool allows(Argument const& argument, double number) {
+    bool const in_range = number >= argument.low && number <= argument.high; // false for NaN
+    return in_range || (argument.optional && is_absent(number));
+}
+
 Scalar omitted_argument(Argument const& argument) {
     if (!argument.optional)
         return {absent, Reason::argument_missing};
@@ -75,9 +81,7 @@ Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
             result.choices[choices++].index = int(given.number);
             continue;
         }
-        bool const left_out = argument.optional && is_absent(given.number);
-        bool const in_range = given.number >= argument.low && given.number <= argument.high; // false for NaN
-        if (!left_out && !in_range) {
+        if (!allows(argument, given.number)) {
             result.failure = {Reason::out_of_range, i};
             return result;
         }
@@ -111,11 +115,8 @@ std::size_t heading_rows(Block const& column) {
     return 0;
 }
 
-} // namespace
-
-Failure check_column(Argument const& argument, unsigned place, Block const& column) {
-    if (column.rows > 1 && column.columns > 1)
-        return {Reason::block_for_column, place};
+/// Every reading, whatever the shape of the block.
+Failure check_readings(Argument const& argument, unsigned place, Block const& column) {
     for (std::size_t i = argument.headed ? heading_rows(column) : 0; i < column.numbers.size(); ++i) {
         double const reading = column.numbers[i];
         if ((reading >= argument.low && reading <= argument.high) || is_absent(reading))
@@ -123,6 +124,18 @@ Failure check_column(Argument const& argument, unsigned place, Block const& colu
         return {is_text(reading) ? Reason::text_for_number : Reason::out_of_range, place, unsigned(i + 1)};
     }
     return {};
+}
+
+/// Texts and blanks are welcome; only the shape can be wrong.
+Failure check_shape(Block const& block, unsigned place) {
+    return {block.rows > 1 && block.columns > 1 ? Reason::block_for_column : Reason::none, place};
+}
+
+} // namespace
+
+Failure check_column(Argument const& argument, unsigned place, Block const& column) {
+    Failure const shape = check_shape(column, place);
+    return shape.reason == Reason::none ? check_readings(argument, place, column) : shape;
 }
 
 namespace {
@@ -159,7 +172,7 @@ Outcome call_with_columns(Function const& function, std::span<Value const> value
     Columns const columns(function, values);
     if (columns.failure().reason != Reason::none)
         return columns.failure();
-    Outcome const result = std::get<Columnar>(function.kernel).answer(columns.given());
+    Outcome result = std::get<Columnar>(function.kernel).answer(columns.given());
     double const* const number = std::get_if<double>(&result);
     if (number != nullptr && function.result.parts.empty() &&
         !(*number >= function.result.low && *number <= function.result.high))
@@ -171,16 +184,6 @@ Reason check_text(Value const& value) {
     if (std::holds_alternative<Block>(value))
         return Reason::block_for_value;
     return std::holds_alternative<double>(value) ? Reason::number_for_text : Reason::none;
-}
-
-/// Texts and blanks are welcome; only the shape can be wrong.
-Failure check_shape(Block const& block, unsigned place) {
-    return {block.rows > 1 && block.columns > 1 ? Reason::block_for_column : Reason::none, place};
-}
-
-Failure check_matrix(Argument const& argument, unsigned place, Block const& block) {
-    Block as_column{block.numbers.size(), 1, block.numbers, block.texts};
-    return check_column(argument, place, as_column);
 }
 
 /// Checks an argument of a wordy kernel and puts it into the form that the kernel is promised.
@@ -202,7 +205,7 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
         if (argument.kind == Kind::mixed)
             return check_shape(std::get<Block>(value), place);
         return argument.kind == Kind::column ? check_column(argument, place, std::get<Block>(value))
-                                             : check_matrix(argument, place, std::get<Block>(value));
+                                             : check_readings(argument, place, std::get<Block>(value));
     case Kind::rest:
         return {};
     default:
@@ -211,8 +214,7 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
     Scalar const scalar = read_scalar(argument, value);
     if (scalar.reason != Reason::none)
         return {scalar.reason, place};
-    bool const free = argument.kind == Kind::choice || (argument.optional && is_absent(scalar.number));
-    if (!free && !(scalar.number >= argument.low && scalar.number <= argument.high))
+    if (argument.kind != Kind::choice && !allows(argument, scalar.number))
         return {Reason::out_of_range, place};
     value = is_absent(scalar.number) ? Value() : Value(scalar.number);
     return {};
@@ -264,9 +266,7 @@ Failure Columns::add_number(Argument const& argument, unsigned place, Value cons
         return {};
     }
     numbers.push_back(scalar.number);
-    bool const left_out = argument.optional && is_absent(scalar.number);
-    bool const in_range = scalar.number >= argument.low && scalar.number <= argument.high; // false for NaN
-    return {left_out || in_range ? Reason::none : Reason::out_of_range, place};
+    return {allows(argument, scalar.number) ? Reason::none : Reason::out_of_range, place};
 }
 
 Outcome call(Function const& function, std::span<Value const> arguments) {

@@ -148,6 +148,13 @@ inline constexpr Argument minutes{
     .name = "minutes", .measure = Measure::minutes, .low = 0.5, .high = 1440, .help = "Duration in minutes"};
 inline constexpr Argument power_of_fire{
     .name = "power", .measure = Measure::power, .low = 0.01, .high = 60, .help = "Power of the fire"};
+inline constexpr Argument pot_capacity{.name = "pot capacity",
+                                       .measure = Measure::heat_capacity,
+                                       .low = 0,
+                                       .high = 50000,
+                                       .help = "Heat capacity of the pot itself",
+                                       .optional = true,
+                                       .fallback = 0};
 inline constexpr Argument method{.name = "method",
                                  .measure = Measure::words,
                                  .help = "Whose definition is computed",

@@ -37,13 +37,6 @@ constexpr Argument heat_loss{.name = "heat loss",
                              .high = 200,
                              .help = "Heat that the pot loses per kelvin above the air",
                              .zero_is_doubtful = true};
-constexpr Argument pot_capacity{.name = "pot capacity",
-                                .measure = Measure::heat_capacity,
-                                .low = 0,
-                                .high = 50000,
-                                .help = "Heat capacity of the pot itself",
-                                .optional = true,
-                                .fallback = 0};
 
 constexpr Function functions[] = {
     {.name = "USEFULHEAT",

@@ -73,13 +73,6 @@ constexpr Argument from = optional(named(stretch_end, "from", "Temperature at wh
                                    "30 % of the rise from the first reading");
 constexpr Argument to = optional(named(stretch_end, "to", "Temperature at which the stretch ends"),
                                  "80 % of the rise, but 10 K below the highest temperature at most");
-constexpr Argument pot_capacity{.name = "pot capacity",
-                                .measure = Measure::heat_capacity,
-                                .low = 0,
-                                .high = 50000,
-                                .help = "Heat capacity of the pot itself",
-                                .optional = true,
-                                .fallback = 0};
 constexpr Argument largest_power{.name = "largest power",
                                  .measure = Measure::power,
                                  .low = 0.1,

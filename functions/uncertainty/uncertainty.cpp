@@ -30,26 +30,28 @@ Block budget(Doubt const& doubt, Propagated const& result) {
     return block;
 }
 
+/// Reads the question and carries the doubt through, or tells why that cannot be done.
+template <class Answer> Outcome with_propagated(std::span<Value const> given, Answer answer) {
+    Doubt doubt = read_doubt(given);
+    if (doubt.failure.reason != Reason::none)
+        return as_a_cell_sees_it(doubt);
+    Propagated const result = propagate(doubt);
+    if (doubt.failure.reason != Reason::none)
+        return as_a_cell_sees_it(doubt);
+    return answer(doubt, result);
+}
+
 } // namespace
 
 Outcome uncertainty_of(std::span<Value const> given) {
-    Doubt doubt = read_doubt(given);
-    if (doubt.failure.reason != Reason::none)
-        return as_a_cell_sees_it(doubt);
-    Propagated const result = propagate(doubt);
-    if (doubt.failure.reason != Reason::none)
-        return as_a_cell_sees_it(doubt);
-    return doubt.coverage * result.uncertainty;
+    return with_propagated(given, [](Doubt const& doubt, Propagated const& result) -> Outcome {
+        return doubt.coverage * result.uncertainty;
+    });
 }
 
 Outcome budget_of(std::span<Value const> given) {
-    Doubt doubt = read_doubt(given);
-    if (doubt.failure.reason != Reason::none)
-        return as_a_cell_sees_it(doubt);
-    Propagated const result = propagate(doubt);
-    if (doubt.failure.reason != Reason::none)
-        return as_a_cell_sees_it(doubt);
-    return budget(doubt, result);
+    return with_propagated(
+        given, [](Doubt const& doubt, Propagated const& result) -> Outcome { return budget(doubt, result); });
 }
 
 } // namespace hearthcell
