@@ -13,6 +13,7 @@ enum class Recalculation { always = 0, never = 1, ask = 2 };
 struct Settings {
     std::filesystem::path package = {};             // an .oxt; none when empty
     std::string locale = "en-US";                   // of numbers and dates
+    std::string menus = {};                         // language of the menus, "fr"; as the office has it when empty
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
     std::optional<Recalculation> opening_xlsx = {}; // likewise
 };

@@ -1,0 +1,221 @@
+// The menu: its texts, its place in Calc, and the commands that open packaged workbooks.
+
+#include "commands.hpp"
+
+#include "extension/menu/commands.hpp"
+#include "office/text.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/configuration/theDefaultProvider.hpp>
+#include <com/sun/star/container/XHierarchicalNameAccess.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XNotifyingDispatch.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/lang/XInitialization.hpp>
+
+#include <algorithm>
+#include <set>
+
+namespace hearthcell::tests {
+
+namespace css = com::sun::star;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+std::string without_marks(std::string_view label) {
+    std::string text(label);
+    std::erase(text, '~');
+    return text;
+}
+
+/// What the office makes of the package's menu, in the language of its own menus.
+std::string in_menu(Office& office, std::string const& path) {
+    return office::asking("reading " + path, [&] {
+        css::uno::Sequence<Any> arguments(1);
+        arguments.getArray()[0] <<= css::beans::PropertyValue(
+            "nodepath", 0, Any(rtl::OUString("/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/hearthcell")),
+            css::beans::PropertyState_DIRECT_VALUE);
+        Reference<css::container::XHierarchicalNameAccess> const menu(
+            css::configuration::theDefaultProvider::get(office.context())
+                ->createInstanceWithArguments("com.sun.star.configuration.ConfigurationAccess", arguments),
+            UNO_QUERY_THROW);
+        rtl::OUString value;
+        menu->getByHierarchicalName(office::wide(path)) >>= value;
+        return office::narrow(value);
+    });
+}
+
+/// The folder that an office's package was unpacked into.
+std::filesystem::path package_of(Office const& office) {
+    return office.folder() / "bundled" / package().stem();
+}
+
+void make_template(Office& office, std::filesystem::path const& file, std::string const& says) {
+    std::filesystem::create_directories(file.parent_path());
+    Document document = Document::blank(office);
+    document.sheet(0).text("A1", says);
+    document.save(file);
+}
+
+std::string first_cell(Reference<css::frame::XModel> const& document) {
+    return office::asking("reading the first cell", [&] {
+        Reference<css::sheet::XSpreadsheetDocument> const model(document, UNO_QUERY_THROW);
+        Reference<css::container::XIndexAccess> const sheets(model->getSheets(), UNO_QUERY_THROW);
+        Reference<css::sheet::XSpreadsheet> const first(sheets->getByIndex(0), UNO_QUERY_THROW);
+        return Sheet(first).shown("A1");
+    });
+}
+
+/// Gives a command that opens one new document, and reads that one's first cell.
+std::string first_cell_of_new(Office& office, Document const& from, std::string const& name) {
+    auto const before = untitled_documents(office);
+    Said const said = command(office, from, name);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    EXPECT_EQ(said.words, "");
+    std::string text = "nothing was opened";
+    for (auto const& document : untitled_documents(office))
+        if (std::find(before.begin(), before.end(), document) == before.end()) {
+            text = first_cell(document);
+            close(document);
+        }
+    return text;
+}
+
+} // namespace
+
+TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
+    for (std::size_t place = 0; place < menu::text_count; ++place) {
+        std::string_view const english = menu::text(menu::Text(place), menu::Language::english);
+        for (menu::Language const language : menu::languages) {
+            std::string_view const text = menu::text(menu::Text(place), language);
+            EXPECT_FALSE(text.empty()) << english;
+            for (char const* const mark : {"%1", "%2", "~"})
+                EXPECT_EQ(text.find(mark) == std::string_view::npos, english.find(mark) == std::string_view::npos)
+                    << text;
+        }
+    }
+}
+
+TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
+    for (menu::Language const language : menu::languages) {
+        std::set<char> letters;
+        for (menu::Entry const& entry : menu::entries) {
+            std::string_view const label = menu::text(entry.label, language);
+            std::size_t const mark = label.find('~');
+            ASSERT_LT(mark + 1, label.size()) << label;
+            EXPECT_TRUE(letters.insert(char(label[mark + 1] | ' ')).second) << label;
+        }
+    }
+}
+
+TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
+    EXPECT_EQ(menu::language_of("fr-BE"), menu::Language::french);
+    EXPECT_EQ(menu::language_of("es"), menu::Language::spanish);
+    EXPECT_EQ(menu::language_of("sw-TZ"), menu::Language::swahili);
+    EXPECT_EQ(menu::language_of("en-GB"), menu::Language::english);
+    EXPECT_EQ(menu::language_of("fro"), menu::Language::english); // Old French has a code of three letters
+    EXPECT_EQ(menu::language_of(""), menu::Language::english);
+}
+
+TEST(TheMenu, StandsInCalcsMenuBarWithACommandALine) {
+    Office& office = office_with_package();
+    EXPECT_EQ(in_menu(office, "Context"), "com.sun.star.sheet.SpreadsheetDocument");
+    EXPECT_EQ(in_menu(office, "Title"), "Hearthcell");
+    for (std::size_t place = 0; place < menu::entries.size(); ++place) {
+        menu::Entry const& entry = menu::entries[place];
+        std::string const node = "Submenu/" + std::to_string(place) + "-" + std::string(entry.name) + "/";
+        EXPECT_EQ(in_menu(office, node + "URL"), "vnd.hearthcell:" + std::string(entry.name));
+        EXPECT_EQ(in_menu(office, node + "Title"), menu::text(entry.label, menu::Language::english));
+    }
+}
+
+TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
+    Office office({.package = package()});
+    Document const from = Document::blank(office);
+    std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
+    make_template(office, templates / "bench-record.ots", "a bench record");
+    make_template(office, templates / "comparison.ots", "a comparison");
+    make_template(office, templates / "fr/comparison.ots", "une comparaison");
+    EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record");
+    EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "a comparison");
+    EXPECT_NE(first_cell_of_new(office, from, "function-guide"), "nothing was opened");
+}
+
+TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
+    Office office({.package = package(), .menus = "fr"});
+    EXPECT_EQ(without_marks(in_menu(office, "Submenu/0-new-bench-record/Title")), "Nouveau relevé d’essai");
+    Document const from = Document::blank(office);
+    std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
+    std::filesystem::remove_all(templates);
+    make_template(office, templates / "bench-record.ots", "a bench record");
+    make_template(office, templates / "comparison.ots", "a comparison");
+    make_template(office, templates / "fr/comparison.ots", "une comparaison");
+    EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record"); // there is none in French
+    EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "une comparaison");
+    EXPECT_NE(command(office, from, "edition-and-licence").words.find("Texte de la licence"), std::string::npos);
+}
+
+TEST(TheMenu, SaysInWordsThatAFileIsMissingOrCannotBeOpened) {
+    Office office({.package = package()});
+    Document const from = Document::blank(office);
+    std::filesystem::path const guide = package_of(office) / "guide.fods";
+    std::filesystem::remove(guide);
+    Said said = command(office, from, "function-guide");
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words, "The file “" + guide.string() +
+                              "” is missing from the installed package. Please install Hearthcell again.");
+
+    std::filesystem::create_directory(guide); // a folder is there, but no workbook
+    said = command(office, from, "function-guide");
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("LibreOffice could not open “" + guide.string() + "”."), 0) << said.words;
+    EXPECT_TRUE(office.alive());
+}
+
+TEST(TheMenu, TellsTheEditionAndWhereTheLicenceIs) {
+    Office& office = office_with_package();
+    std::string const words = command(office, Document::blank(office), "edition-and-licence").words;
+    std::filesystem::path const licence = package_of(office) / "LICENSE";
+    EXPECT_EQ(words.find(std::get<std::string>(evaluate(office, {"=STOVE.VERSION()"}).at(0))), 0) << words;
+    EXPECT_NE(words.find("MPL-2.0"), std::string::npos) << words;
+    EXPECT_NE(words.find(licence.string()), std::string::npos) << words;
+    EXPECT_TRUE(std::filesystem::is_regular_file(licence));
+}
+
+TEST(TheMenu, LeavesCommandsThatAreNotOursAlone) {
+    Office& office = office_with_package();
+    EXPECT_THROW(command(office, Document::blank(office), "no-such-command"), std::runtime_error);
+}
+
+TEST(TheMenu, SurvivesAFrameThatIsClosedOrWasNeverThere) {
+    Office& office = office_with_package();
+    office::asking("giving a command to a frame that is gone", [&] {
+        Reference<css::frame::XNotifyingDispatch> const handler(
+            office.context()->getServiceManager()->createInstanceWithContext("hearthcell.Menu", office.context()),
+            UNO_QUERY_THROW);
+        css::uno::Sequence<css::beans::PropertyValue> unattended(1);
+        unattended.getArray()[0] = {"Unattended", 0, Any(true), css::beans::PropertyState_DIRECT_VALUE};
+        css::util::URL url;
+        url.Complete = "vnd.hearthcell:copy-for-sharing";
+        handler->dispatch(url, unattended); // never given a frame
+        {
+            Document const document = Document::blank(office);
+            css::uno::Sequence<Any> frame(1);
+            frame.getArray()[0] <<=
+                Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController()->getFrame();
+            Reference<css::lang::XInitialization>(handler, UNO_QUERY_THROW)->initialize(frame);
+        }
+        for (menu::Entry const& entry : menu::entries) {
+            url.Complete = office::wide(menu::url_of(entry));
+            handler->dispatch(url, unattended);
+        }
+    });
+    for (auto const& document : untitled_documents(office))
+        close(document);
+    EXPECT_TRUE(office.alive());
+}
+
+} // namespace hearthcell::tests
