@@ -27,7 +27,7 @@ void show(Surroundings const& surroundings, Answer const& answer) {
                                                           UNO_QUERY_THROW);
     auto const kind = answer.done ? css::awt::MessageBoxType_INFOBOX : css::awt::MessageBoxType_ERRORBOX;
     auto const box =
-        factory->createMessageBox(parent, kind, css::awt::MessageBoxButtons::BUTTONS_OK, wide(menu_name), answer.words);
+        factory->createMessageBox(parent, kind, css::awt::MessageBoxButtons::BUTTONS_OK, wide(our_name), answer.words);
     box->execute();
     Reference<css::lang::XComponent>(box, UNO_QUERY_THROW)->dispose();
 }

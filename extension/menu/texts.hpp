@@ -18,6 +18,7 @@ std::string_view tag_of(Language language);
 
 /// A ~ stands before the letter that a label is chosen by; %1 and %2 stand for what is only known on the spot.
 enum class Text {
+    menu_title,
     new_bench_record,
     new_comparison,
     function_guide,
@@ -45,6 +46,7 @@ inline constexpr auto text_count = std::size_t(Text::count);
 
 std::string_view text(Text which, Language language);
 
-inline constexpr std::string_view menu_name = "Hearthcell";
+/// The dialogs' title.
+inline constexpr std::string_view our_name = "Hearthcell";
 
 } // namespace hearthcell::menu

@@ -4,19 +4,22 @@
 namespace hearthcell::generator {
 namespace {
 
-void write_separator(std::ostream& out, std::size_t place) {
-    out << "     <node oor:name=\"" << place << "-above\" oor:op=\"replace\">\n"
-        << "      <prop oor:name=\"URL\"><value>private:separator</value></prop>\n     </node>\n";
+/// LibreOffice puts the lines into the order of their names, shorter ones first: all have the same length.
+std::string name_of(std::size_t line) {
+    return {'m', char('0' + line / 10), char('0' + line % 10)};
 }
 
-void write_entry(std::ostream& out, menu::Entry const& entry, std::size_t place) {
-    out << "     <node oor:name=\"" << place << "-" << entry.name << "\" oor:op=\"replace\">\n"
-        << "      <prop oor:name=\"URL\"><value>" << menu::url_of(entry) << "</value></prop>\n"
-        << "      <prop oor:name=\"Title\">";
+void begin_line(std::ostream& out, std::size_t line, std::string const& url) {
+    out << "     <node oor:name=\"" << name_of(line) << "\" oor:op=\"replace\">\n"
+        << "      <prop oor:name=\"URL\"><value>" << url << "</value></prop>\n";
+}
+
+void write_title(std::ostream& out, menu::Text title) {
+    out << "<prop oor:name=\"Title\">";
     for (menu::Language const language : menu::languages)
-        out << "<value xml:lang=\"" << menu::tag_of(language) << "\">" << escaped(menu::text(entry.label, language))
+        out << "<value xml:lang=\"" << menu::tag_of(language) << "\">" << escaped(menu::text(title, language))
             << "</value>";
-    out << "</prop>\n      <prop oor:name=\"Target\"><value>_self</value></prop>\n     </node>\n";
+    out << "</prop>\n";
 }
 
 } // namespace
@@ -29,15 +32,19 @@ void write_menu(std::ostream& out) {
   <node oor:name="OfficeMenuBar">
    <node oor:name="hearthcell" oor:op="replace">
     <prop oor:name="Context"><value>com.sun.star.sheet.SpreadsheetDocument</value></prop>
-    <prop oor:name="Title"><value xml:lang="en-US">)"
-        << menu::menu_name << R"(</value></prop>
-    <node oor:name="Submenu">
-)";
-    // LibreOffice puts the entries into the order of their names, so that they begin with a number.
-    for (std::size_t place = 0; place < menu::entries.size(); ++place) {
-        if (menu::entries[place].begins_a_group)
-            write_separator(out, place);
-        write_entry(out, menu::entries[place], place);
+    )";
+    write_title(out, menu::Text::menu_title);
+    out << "    <node oor:name=\"Submenu\">\n";
+    std::size_t line = 0;
+    for (menu::Entry const& entry : menu::entries) {
+        if (entry.begins_a_group) {
+            begin_line(out, line++, "private:separator");
+            out << "     </node>\n";
+        }
+        begin_line(out, line++, menu::url_of(entry));
+        out << "      ";
+        write_title(out, entry.label);
+        out << "      <prop oor:name=\"Target\"><value>_self</value></prop>\n     </node>\n";
     }
     out << "    </node>\n   </node>\n  </node>\n </node>\n</oor:component-data>\n";
 }

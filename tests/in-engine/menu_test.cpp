@@ -32,21 +32,38 @@ std::string without_marks(std::string_view label) {
 }
 
 /// What the office makes of the package's menu, in the language of its own menus.
-std::string in_menu(Office& office, std::string const& path) {
-    return office::asking("reading " + path, [&] {
+class ConfiguredMenu {
+public:
+    explicit ConfiguredMenu(Office& office) {
         css::uno::Sequence<Any> arguments(1);
         arguments.getArray()[0] <<= css::beans::PropertyValue(
             "nodepath", 0, Any(rtl::OUString("/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/hearthcell")),
             css::beans::PropertyState_DIRECT_VALUE);
-        Reference<css::container::XHierarchicalNameAccess> const menu(
-            css::configuration::theDefaultProvider::get(office.context())
-                ->createInstanceWithArguments("com.sun.star.configuration.ConfigurationAccess", arguments),
-            UNO_QUERY_THROW);
-        rtl::OUString value;
-        menu->getByHierarchicalName(office::wide(path)) >>= value;
-        return office::narrow(value);
-    });
-}
+        node.set(css::configuration::theDefaultProvider::get(office.context())
+                     ->createInstanceWithArguments("com.sun.star.configuration.ConfigurationAccess", arguments),
+                 UNO_QUERY_THROW);
+    }
+
+    [[nodiscard]] std::string value(std::string const& path) const {
+        rtl::OUString text;
+        node->getByHierarchicalName(office::wide(path)) >>= text;
+        return office::narrow(text);
+    }
+
+    /// Of each line in the order in which they stand: a label, or "-" for a line between groups.
+    [[nodiscard]] std::vector<std::string> lines() const {
+        std::vector<std::string> found;
+        Reference<css::container::XNameAccess> const all(node->getByHierarchicalName("Submenu"), UNO_QUERY_THROW);
+        for (rtl::OUString const& name : all->getElementNames()) {
+            std::string const line = "Submenu/" + office::narrow(name) + "/";
+            found.push_back(value(line + "URL") == "private:separator" ? "-" : without_marks(value(line + "Title")));
+        }
+        return found;
+    }
+
+private:
+    Reference<css::container::XHierarchicalNameAccess> node;
+};
 
 /// The folder that an office's package was unpacked into.
 std::filesystem::path package_of(Office const& office) {
@@ -120,16 +137,14 @@ TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
     EXPECT_EQ(menu::language_of(""), menu::Language::english);
 }
 
-TEST(TheMenu, StandsInCalcsMenuBarWithACommandALine) {
-    Office& office = office_with_package();
-    EXPECT_EQ(in_menu(office, "Context"), "com.sun.star.sheet.SpreadsheetDocument");
-    EXPECT_EQ(in_menu(office, "Title"), "Hearthcell");
-    for (std::size_t place = 0; place < menu::entries.size(); ++place) {
-        menu::Entry const& entry = menu::entries[place];
-        std::string const node = "Submenu/" + std::to_string(place) + "-" + std::string(entry.name) + "/";
-        EXPECT_EQ(in_menu(office, node + "URL"), "vnd.hearthcell:" + std::string(entry.name));
-        EXPECT_EQ(in_menu(office, node + "Title"), menu::text(entry.label, menu::Language::english));
-    }
+TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
+    ConfiguredMenu const menu(office_with_package());
+    EXPECT_EQ(menu.value("Context"), "com.sun.star.sheet.SpreadsheetDocument");
+    EXPECT_EQ(without_marks(menu.value("Title")), "Hearthcell");
+    std::vector<std::string> const expected{
+        "New bench record",   "New comparison", "-", "Function guide", "-", "Copy for sharing…", "-",
+        "Edition and licence"};
+    EXPECT_EQ(menu.lines(), expected);
 }
 
 TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
@@ -146,7 +161,7 @@ TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
 
 TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
     Office office({.package = package(), .menus = "fr"});
-    EXPECT_EQ(without_marks(in_menu(office, "Submenu/0-new-bench-record/Title")), "Nouveau relevé d’essai");
+    EXPECT_EQ(ConfiguredMenu(office).lines().at(0), "Nouveau relevé d’essai");
     Document const from = Document::blank(office);
     std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
     std::filesystem::remove_all(templates);
