@@ -49,7 +49,7 @@ std::string fresh_pipe_name() {
 
 } // namespace
 
-Office::Office(Settings const& settings) : profile_(settings) {
+Office::Office(Settings const& settings) : profile_(settings), windows_(settings.windows) {
     std::string const pipe = fresh_pipe_name();
     start(pipe);
     asking("connecting to LibreOffice", [&] {
@@ -77,8 +77,10 @@ Office::~Office() {
 }
 
 void Office::start(std::string const& pipe) {
-    std::vector<std::string> arguments{"--headless",  "--norestore",   "--nologo",
-                                       "--nodefault", "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp"};
+    std::vector<std::string> arguments{"--norestore", "--nologo", "--nodefault", "--nolockcheck",
+                                       "--accept=pipe,name=" + pipe + ";urp"};
+    if (!windows_)
+        arguments.emplace_back("--headless");
     for (std::string const& argument : profile_.arguments())
         arguments.push_back(argument);
     std::string program = OFFICE_PROGRAM "/soffice.bin";
@@ -87,8 +89,11 @@ void Office::start(std::string const& pipe) {
         program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
     }
     // Its temporary files go where they are deleted with the profile, however it ends.
-    process_ = std::make_unique<Process>(program, arguments, profile_.log(),
-                                         std::vector<std::string>{"TMPDIR=" + profile_.folder().string()});
+    process_ = std::make_unique<Process>(
+        program, arguments, profile_.log(),
+        std::vector<std::string>{"TMPDIR=" + profile_.folder().string(),
+                                 // windows drawn by the office itself, everywhere alike
+                                 "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")});
 }
 
 void Office::connect(std::string const& pipe) {

@@ -1,4 +1,4 @@
-// The menu: its texts, its place in Calc, and the commands that open packaged workbooks.
+// The menu: its place in Calc, and the commands that open packaged workbooks.
 
 #include "commands.hpp"
 
@@ -14,7 +14,6 @@
 #include <com/sun/star/lang/XInitialization.hpp>
 
 #include <algorithm>
-#include <set>
 
 namespace hearthcell::tests {
 
@@ -102,40 +101,6 @@ std::string first_cell_of_new(Office& office, Document const& from, std::string 
 }
 
 } // namespace
-
-TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
-    for (std::size_t place = 0; place < menu::text_count; ++place) {
-        std::string_view const english = menu::text(menu::Text(place), menu::Language::english);
-        for (menu::Language const language : menu::languages) {
-            std::string_view const text = menu::text(menu::Text(place), language);
-            EXPECT_FALSE(text.empty()) << english;
-            for (char const* const mark : {"%1", "%2", "~"})
-                EXPECT_EQ(text.find(mark) == std::string_view::npos, english.find(mark) == std::string_view::npos)
-                    << text;
-        }
-    }
-}
-
-TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
-    for (menu::Language const language : menu::languages) {
-        std::set<char> letters;
-        for (menu::Entry const& entry : menu::entries) {
-            std::string_view const label = menu::text(entry.label, language);
-            std::size_t const mark = label.find('~');
-            ASSERT_LT(mark + 1, label.size()) << label;
-            EXPECT_TRUE(letters.insert(char(label[mark + 1] | ' ')).second) << label;
-        }
-    }
-}
-
-TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
-    EXPECT_EQ(menu::language_of("fr-BE"), menu::Language::french);
-    EXPECT_EQ(menu::language_of("es"), menu::Language::spanish);
-    EXPECT_EQ(menu::language_of("sw-TZ"), menu::Language::swahili);
-    EXPECT_EQ(menu::language_of("en-GB"), menu::Language::english);
-    EXPECT_EQ(menu::language_of("fro"), menu::Language::english); // Old French has a code of three letters
-    EXPECT_EQ(menu::language_of(""), menu::Language::english);
-}
 
 TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
     ConfiguredMenu const menu(office_with_package());
