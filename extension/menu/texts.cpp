@@ -58,8 +58,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::name_is_open,
      {"“%1” is open in LibreOffice, so the copy cannot be saved there. Please choose another name or folder.",
       "«\u00a0%1\u00a0» est ouvert dans LibreOffice\u00a0: la copie ne peut pas prendre sa place. Veuillez choisir un "
-      "autre nom ou un "
-      "autre dossier.",
+      "autre nom ou un autre dossier.",
       "«%1» está abierto en LibreOffice, así que la copia no puede ocupar su lugar. Elija otro nombre u otra carpeta.",
       "“%1” imefunguliwa kwenye LibreOffice, kwa hiyo nakala haiwezi kuhifadhiwa hapo. Tafadhali chagua jina au folda "
       "nyingine."}},
@@ -67,12 +66,9 @@ constexpr std::array<Row, text_count> rows{{
      {"The sheet “%1” is protected by a password, so that its formulas cannot be replaced in a copy. Please lift the "
       "protection and try again. No copy was written.",
       "La feuille «\u00a0%1\u00a0» est protégée par un mot de passe\u00a0: ses formules ne peuvent pas être remplacées "
-      "dans une "
-      "copie. "
-      "Veuillez ôter la protection et réessayer. Aucune copie n’a été écrite.",
+      "dans une copie. Veuillez ôter la protection et réessayer. Aucune copie n’a été écrite.",
       "La hoja «%1» está protegida con contraseña, por lo que sus fórmulas no se pueden sustituir en una copia. Quite "
-      "la "
-      "protección e inténtelo de nuevo. No se ha escrito ninguna copia.",
+      "la protección e inténtelo de nuevo. No se ha escrito ninguna copia.",
       "Lahakazi “%1” imelindwa kwa nenosiri, kwa hiyo fomula zake haziwezi kubadilishwa kwenye nakala. Tafadhali ondoa "
       "ulinzi huo, kisha ujaribu tena. Hakuna nakala iliyoandikwa."}},
     {Text::copy_failed,
@@ -83,11 +79,9 @@ constexpr std::array<Row, text_count> rows{{
       "Nakala haikuweza kuhifadhiwa kama “%1”. Je, kuna nafasi ya kutosha, na una ruhusa ya kuandika hapo?"}},
     {Text::copied,
      {"The copy is saved as “%2”.\n\nHearthcell formulas replaced by their values: %1. Each formula is kept as a "
-      "comment "
-      "on its cell. The open document is unchanged.",
+      "comment on its cell. The open document is unchanged.",
       "La copie est enregistrée sous «\u00a0%2\u00a0».\n\nFormules Hearthcell remplacées par leurs valeurs\u00a0: %1. "
-      "Chaque formule "
-      "est conservée en commentaire de sa cellule. Le document ouvert n’a pas changé.",
+      "Chaque formule est conservée en commentaire de sa cellule. Le document ouvert n’a pas changé.",
       "La copia se ha guardado como «%2».\n\nFórmulas de Hearthcell sustituidas por sus valores: %1. Cada fórmula se "
       "conserva como comentario de su celda. El documento abierto no ha cambiado.",
       "Nakala imehifadhiwa kama “%2”.\n\nFomula za Hearthcell zilizobadilishwa kuwa thamani zake: %1. Kila fomula "

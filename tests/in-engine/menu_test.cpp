@@ -3,6 +3,7 @@
 #include "commands.hpp"
 
 #include "extension/menu/commands.hpp"
+#include "office/process.hpp"
 #include "office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -14,6 +15,7 @@
 #include <com/sun/star/lang/XInitialization.hpp>
 
 #include <algorithm>
+#include <chrono>
 
 namespace hearthcell::tests {
 
@@ -153,6 +155,20 @@ TEST(TheMenu, SaysInWordsThatAFileIsMissingOrCannotBeOpened) {
     EXPECT_EQ(said.state, Said::State::failed);
     EXPECT_EQ(said.words.find("LibreOffice could not open “" + guide.string() + "”."), 0) << said.words;
     EXPECT_TRUE(office.alive());
+}
+
+TEST(TheMenu, SaysInWordsThatThePackageIsNotFound) {
+    std::filesystem::path const nameless = scratch_folder() / "nameless.oxt"; // without the file that says who it is
+    std::filesystem::copy_file(package(), nameless, std::filesystem::copy_options::overwrite_existing);
+    office::Process without("/usr/bin/zip", {"-q", "-d", nameless.string(), "description.xml"}, "/dev/null");
+    ASSERT_EQ(without.wait(std::chrono::seconds(20)), 0);
+    Office office({.package = nameless});
+    Document const from = Document::blank(office);
+    Said const said = command(office, from, "new-comparison");
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("LibreOffice does not say where the Hearthcell package is installed."), 0) << said.words;
+    EXPECT_NE(command(office, from, "edition-and-licence").words.find("https://www.mozilla.org/MPL/2.0/"),
+              std::string::npos);
 }
 
 TEST(TheMenu, TellsTheEditionAndWhereTheLicenceIs) {

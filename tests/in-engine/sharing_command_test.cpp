@@ -4,6 +4,7 @@
 
 #include "office/text.hpp"
 
+#include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
@@ -69,6 +70,20 @@ TEST_F(CopyForSharing, IsMadeOfReadOnlyAndProtectedDocuments) {
     expect_same(shared.sheet(0).values("A1"), sheet.values("A1"));
     EXPECT_TRUE(protection(shared)->isProtected());
     EXPECT_TRUE(protection(document)->isProtected());
+}
+
+TEST_F(CopyForSharing, HasNoPasswordAndSaysSo) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    office::asking("giving the document a password", [&] {
+        css::beans::PropertyValue const options[] = {
+            {"FilterName", 0, css::uno::Any(rtl::OUString("calc8")), css::beans::PropertyState_DIRECT_VALUE},
+            {"Password", 0, css::uno::Any(rtl::OUString("secret")), css::beans::PropertyState_DIRECT_VALUE}};
+        Reference<css::frame::XStorable>(document.model(), UNO_QUERY_THROW)
+            ->storeAsURL(office::file_url(scratch_folder() / "secret.ods"), {options, 2});
+    });
+    Said const said = command(office_with_package(), document, "copy-for-sharing", copy);
+    EXPECT_NE(said.words.find("The copy has no password"), std::string::npos) << said.words;
+    expect_same(received().sheet(0).values("A1"), sheet.values("A1"));
 }
 
 TEST_F(CopyForSharing, SaysInWordsThatASheetIsLockedByAPassword) {
