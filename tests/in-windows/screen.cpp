@@ -139,10 +139,6 @@ void Screen::click(Element const& element) {
         {"mousemove", std::to_string(element.x), std::to_string(element.y), "sleep", "0.3", "click", "1"});
 }
 
-void Screen::press(std::string const& keys) {
-    run("/usr/bin/xdotool", {"key", keys});
-}
-
 void Screen::picture(std::string const& name) {
     if (char const* const folder = std::getenv("HEARTHCELL_PICTURES")) {
         std::this_thread::sleep_for(500ms); // until everything is drawn

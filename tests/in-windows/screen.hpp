@@ -29,7 +29,7 @@ struct Window {
     [[nodiscard]] std::string words() const; // of all texts in it
 };
 
-/// The screen of an office with windows: read as a screen reader reads it, used with mouse and keyboard.
+/// The screen of an office with windows: read as a screen reader reads it, used with the mouse.
 class Screen {
 public:
     explicit Screen(office::Office& office);
@@ -40,7 +40,6 @@ public:
     bool is_gone(std::string const& title);
 
     void click(Element const& element);
-    void press(std::string const& keys); // "Return"
 
     /// A picture of the whole screen as a file in the folder that HEARTHCELL_PICTURES names; without it, none is made.
     void picture(std::string const& name);
