@@ -49,7 +49,7 @@ std::string fresh_pipe_name() {
 
 } // namespace
 
-Office::Office(Settings const& settings) : profile_(settings) {
+Office::Office(Settings const& settings) : profile_(settings), windows_(settings.windows) {
     launch();
 }
 
@@ -93,8 +93,10 @@ void Office::end() {
 }
 
 void Office::start(std::string const& pipe) {
-    std::vector<std::string> arguments{"--headless",  "--norestore",   "--nologo",
-                                       "--nodefault", "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp"};
+    std::vector<std::string> arguments{"--norestore", "--nologo", "--nodefault", "--nolockcheck",
+                                       "--accept=pipe,name=" + pipe + ";urp"};
+    if (!windows_)
+        arguments.emplace_back("--headless");
     for (std::string const& argument : profile_.arguments())
         arguments.push_back(argument);
     std::string program = OFFICE_PROGRAM "/soffice.bin";
@@ -107,7 +109,9 @@ void Office::start(std::string const& pipe) {
     std::string const folder = profile_.folder().string();
     process_ = std::make_unique<Process>(
         program, arguments, profile_.log(),
-        std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder});
+        std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder,
+                                 // windows drawn by the office itself, everywhere alike
+                                 "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")});
 }
 
 void Office::connect(std::string const& pipe) {

@@ -51,6 +51,7 @@ private:
     [[nodiscard]] std::string log_text() const;
 
     Profile profile_;
+    bool windows_;
     std::unique_ptr<Process> process_;
     std::vector<std::filesystem::path> sockets_; // to be cleared away if it does not end by itself
     com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;

@@ -34,6 +34,12 @@ std::string configuration(Settings const& settings) {
     std::string text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                        "<oor:items xmlns:oor=\"http://openoffice.org/2001/registry\">\n";
     text += property("Setup/L10N", "ooSetupSystemLocale", settings.locale);
+    if (settings.windows) // no greeting on top of them
+        text += property("Office.Common/Misc", "ShowTipOfTheDay", "false");
+    if (!settings.menus.empty()) // also one that the office has no language pack for: what is ours appears in it
+        text += property("Office.Linguistic/General", "UILocale", settings.menus) +
+                "<item oor:path=\"/org.openoffice.Setup/Office/InstalledLocales\"><node oor:name=\"" + settings.menus +
+                "\" oor:op=\"replace\"/></item>\n";
     if (settings.opening_ods)
         text += property(loading, "ODFRecalcMode", std::to_string(static_cast<int>(*settings.opening_ods)));
     if (settings.opening_xlsx)

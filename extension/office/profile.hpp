@@ -21,6 +21,8 @@ struct Settings {
     std::filesystem::path package = {}; // an .oxt; none when empty
     std::vector<std::filesystem::path> further_packages = {};
     std::string locale = "en-US";                   // of numbers and dates
+    std::string menus = {};                         // language of the menus, "fr"; as the office has it when empty
+    bool windows = false;                           // shown on the display of the environment, else headless
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
     std::optional<Recalculation> opening_xlsx = {}; // likewise
     std::vector<Preference> preferences = {};       // further ones

@@ -18,6 +18,7 @@ struct Output {
 constexpr Output outputs[] = {{"idl", hearthcell::generator::write_idl},
                               {"methods", hearthcell::generator::write_methods},
                               {"registration", hearthcell::generator::write_registration},
+                              {"menu", hearthcell::generator::write_menu},
                               {"acceptance-sheet", hearthcell::generator::write_acceptance_sheet}};
 
 int usage() {

@@ -11,6 +11,7 @@ namespace hearthcell::generator {
 void write_idl(std::ostream& out);
 void write_methods(std::ostream& out);
 void write_registration(std::ostream& out);
+void write_menu(std::ostream& out);
 void write_readme_table(std::ostream& out);
 void write_acceptance_sheet(std::ostream& out);
 

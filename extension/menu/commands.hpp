@@ -1,0 +1,33 @@
+#pragma once
+// What the menu offers. Read by the component and by the generator, which writes the menu from it.
+
+#include "extension/menu/texts.hpp"
+
+#include <string>
+
+namespace hearthcell::menu {
+
+enum class Command { new_bench_record, new_comparison, function_guide, copy_for_sharing, about };
+
+struct Entry {
+    Command command;
+    std::string_view name; // "vnd.hearthcell:NAME" is what LibreOffice dispatches
+    Text label;
+    bool begins_a_group = false; // a line above it in the menu
+};
+
+inline constexpr std::string_view protocol = "vnd.hearthcell:";
+
+inline constexpr std::array entries{
+    Entry{Command::new_bench_record, "new-bench-record", Text::new_bench_record},
+    Entry{Command::new_comparison, "new-comparison", Text::new_comparison},
+    Entry{Command::function_guide, "function-guide", Text::function_guide, true},
+    Entry{Command::copy_for_sharing, "copy-for-sharing", Text::copy_for_sharing, true},
+    Entry{Command::about, "edition-and-licence", Text::about, true},
+};
+
+inline std::string url_of(Entry const& entry) {
+    return std::string(protocol) + std::string(entry.name);
+}
+
+} // namespace hearthcell::menu

@@ -1,0 +1,33 @@
+#pragma once
+// Opening and storing documents from inside the office.
+
+#include "extension/menu/surroundings.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/lang/XComponent.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+
+namespace hearthcell::menu {
+
+/// One of the packaged workbooks as a new document without a name.
+Answer open_as_new(Surroundings const& surroundings, std::string_view folder, std::string_view file);
+
+/// A spreadsheet that is opened out of sight and closed with this object. Macros and links stay untouched.
+class HiddenSpreadsheet {
+public:
+    HiddenSpreadsheet(Surroundings const& surroundings, rtl::OUString const& url);
+    ~HiddenSpreadsheet();
+    HiddenSpreadsheet(HiddenSpreadsheet const&) = delete;
+    HiddenSpreadsheet& operator=(HiddenSpreadsheet const&) = delete;
+
+    com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> model;
+
+private:
+    com::sun::star::uno::Reference<com::sun::star::lang::XComponent> loaded;
+};
+
+/// Stores a copy as .ods; the document stays what and where it is.
+void store_copy(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
+                rtl::OUString const& url);
+
+} // namespace hearthcell::menu

@@ -1,0 +1,33 @@
+#include "extension/menu/package_files.hpp"
+
+#include <com/sun/star/deployment/PackageInformationProvider.hpp>
+#include <com/sun/star/ucb/SimpleFileAccess.hpp>
+#include <osl/file.hxx>
+
+namespace css = com::sun::star;
+using rtl::OUString;
+
+namespace hearthcell::menu {
+
+OUString package_folder(Surroundings const& surroundings) {
+    auto const packages = css::deployment::PackageInformationProvider::get(surroundings.context);
+    OUString const folder = packages->getPackageLocation("hearthcell");
+    return folder.isEmpty() || folder.endsWith("/") ? folder : folder + "/";
+}
+
+OUString packaged_file(Surroundings const& surroundings, OUString const& package, std::string_view folder,
+                       std::string_view name) {
+    auto const files = css::ucb::SimpleFileAccess::create(surroundings.context);
+    OUString const language = wide(tag_of(surroundings.language).substr(0, 2)) + "/";
+    for (OUString const& between : {language, OUString()})
+        if (OUString const file = package + wide(folder) + between + wide(name); files->exists(file))
+            return file;
+    return {};
+}
+
+OUString path_of(OUString const& url) {
+    OUString path;
+    return osl::FileBase::getSystemPathFromFileURL(url, path) == osl::FileBase::E_None ? path : url;
+}
+
+} // namespace hearthcell::menu

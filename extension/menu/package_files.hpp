@@ -1,0 +1,18 @@
+#pragma once
+
+#include "extension/menu/surroundings.hpp"
+
+namespace hearthcell::menu {
+
+/// The address of the folder that the package was unpacked into; empty where the office does not know it.
+rtl::OUString package_folder(Surroundings const& surroundings);
+
+/// The address of a packaged file: the one in the folder of the office's language beside it
+/// ("template/Hearthcell/fr/"), else the file itself; empty where neither is there.
+rtl::OUString packaged_file(Surroundings const& surroundings, rtl::OUString const& package, std::string_view folder,
+                            std::string_view name);
+
+/// As people write it: /home/… rather than file:///home/…
+rtl::OUString path_of(rtl::OUString const& url);
+
+} // namespace hearthcell::menu

@@ -1,0 +1,67 @@
+#include "extension/menu/run.hpp"
+
+#include "extension/menu/copy_for_sharing.hpp"
+#include "extension/menu/dialogs.hpp"
+#include "extension/menu/documents.hpp"
+#include "extension/menu/package_files.hpp"
+#include "functions/edition.hpp"
+
+#include <exception>
+
+namespace css = com::sun::star;
+using rtl::OUString;
+
+namespace hearthcell::menu {
+namespace {
+
+constexpr std::string_view templates = "template/Hearthcell/";
+
+Answer about(Surroundings const& surroundings) {
+    OUString const package = package_folder(surroundings);
+    OUString const licence =
+        package.isEmpty() ? OUString("https://www.mozilla.org/MPL/2.0/") : path_of(package + "LICENSE");
+    return {true, surroundings.say(Text::about_words, wide(edition), licence)};
+}
+
+Answer carry_out(Command command, Surroundings const& surroundings, OUString const& target) {
+    switch (command) {
+    case Command::new_bench_record:
+        return open_as_new(surroundings, templates, "bench-record.ots");
+    case Command::new_comparison:
+        return open_as_new(surroundings, templates, "comparison.ots");
+    case Command::function_guide:
+        return open_as_new(surroundings, "", "guide.fods");
+    case Command::copy_for_sharing:
+        return copy_for_sharing(surroundings, target);
+    case Command::about:
+        return about(surroundings);
+    }
+    return {false, surroundings.say(Text::unexpected)};
+}
+
+/// Nothing may pass into the office, whose menus expect no exception.
+Answer carry_out_safely(Command command, Surroundings const& surroundings, OUString const& target) {
+    OUString cause;
+    try {
+        return carry_out(command, surroundings, target);
+    } catch (css::uno::Exception const& problem) {
+        cause = problem.Message;
+    } catch (std::exception const& problem) {
+        cause = OUString::createFromAscii(problem.what());
+    }
+    return {false, with_cause(surroundings, surroundings.say(Text::unexpected), cause)};
+}
+
+} // namespace
+
+Answer run(Command command, Surroundings const& surroundings, OUString const& target) noexcept {
+    try {
+        Answer answer = carry_out_safely(command, surroundings, target);
+        show(surroundings, answer);
+        return answer;
+    } catch (...) { // not even a dialog can be shown
+        return {false, {}};
+    }
+}
+
+} // namespace hearthcell::menu

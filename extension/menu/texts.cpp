@@ -1,0 +1,129 @@
+#include "extension/menu/texts.hpp"
+
+namespace hearthcell::menu {
+namespace {
+
+struct Row {
+    Text text;
+    std::array<std::string_view, languages.size()> in; // in the order of Language
+};
+
+constexpr std::array<Row, text_count> rows{{
+    {Text::menu_title, {"Hearth~cell", "Hearth~cell", "Hearth~cell", "Hearth~cell"}},
+    {Text::new_bench_record,
+     {"New ~bench record", "Nouveau ~relevé d’essai", "Nuevo ~registro de ensayo", "~Rekodi mpya ya jaribio"}},
+    {Text::new_comparison, {"New ~comparison", "Nouvelle ~comparaison", "Nueva ~comparación", "~Ulinganisho mpya"}},
+    {Text::function_guide,
+     {"~Function guide", "~Guide des fonctions", "~Guía de funciones", "~Mwongozo wa vitendakazi"}},
+    {Text::copy_for_sharing,
+     {"Copy for ~sharing…", "Copie à ~partager…", "Co~pia para compartir…", "~Nakala ya kushirikisha wengine…"}},
+    {Text::about, {"~Edition and licence", "~Version et licence", "~Versión y licencia", "~Toleo na leseni"}},
+    {Text::about_words,
+     {"%1\n\nCell functions for people who test biomass cookstoves. Free software under the Mozilla Public License 2.0 "
+      "(MPL-2.0). The text of the licence:\n%2",
+      "%1\n\nFonctions de cellule pour celles et ceux qui testent des foyers de cuisson à biomasse. Logiciel libre "
+      "sous licence publique Mozilla 2.0 (MPL-2.0). Texte de la licence\u00a0:\n%2",
+      "%1\n\nFunciones de celda para quienes ensayan cocinas de biomasa. Software libre bajo la Licencia Pública de "
+      "Mozilla 2.0 (MPL-2.0). Texto de la licencia:\n%2",
+      "%1\n\nVitendakazi vya seli kwa wanaopima majiko ya kuni, mkaa na mabaki ya mimea. Ni programu huria chini ya "
+      "leseni ya Mozilla Public License 2.0 (MPL-2.0). Maandishi ya leseni:\n%2"}},
+    {Text::package_not_found,
+     {"LibreOffice does not say where the Hearthcell package is installed. Please install it again and restart "
+      "LibreOffice.",
+      "LibreOffice n’indique pas où l’extension Hearthcell est installée. Veuillez la réinstaller, puis redémarrer "
+      "LibreOffice.",
+      "LibreOffice no indica dónde está instalada la extensión Hearthcell. Vuelva a instalarla y reinicie LibreOffice.",
+      "LibreOffice haionyeshi mahali Hearthcell iliposakinishwa. Tafadhali isakinishe tena, kisha uanzishe LibreOffice "
+      "upya."}},
+    {Text::file_missing,
+     {"The file “%1” is missing from the installed package. Please install Hearthcell again.",
+      "Le fichier «\u00a0%1\u00a0» manque dans l’extension installée. Veuillez réinstaller Hearthcell.",
+      "Falta el archivo «%1» en la extensión instalada. Vuelva a instalar Hearthcell.",
+      "Faili “%1” halipo kwenye kifurushi kilichosakinishwa. Tafadhali sakinisha Hearthcell tena."}},
+    {Text::cannot_open,
+     {"LibreOffice could not open “%1”.", "LibreOffice n’a pas pu ouvrir «\u00a0%1\u00a0».",
+      "LibreOffice no pudo abrir «%1».", "LibreOffice haikuweza kufungua “%1”."}},
+    {Text::no_spreadsheet,
+     {"There is no spreadsheet here to copy. Please open one in Calc and choose the command there.",
+      "Il n’y a ici aucun classeur à copier. Veuillez en ouvrir un dans Calc et y choisir la commande.",
+      "Aquí no hay ninguna hoja de cálculo que copiar. Abra una en Calc y elija allí la orden.",
+      "Hakuna lahajedwali la kunakili hapa. Tafadhali fungua moja kwenye Calc, kisha uchague amri hii humo."}},
+    {Text::picker_title,
+     {"Save a copy for sharing", "Enregistrer une copie à partager", "Guardar una copia para compartir",
+      "Hifadhi nakala ya kushirikisha wengine"}},
+    {Text::spreadsheet_files,
+     {"ODF spreadsheet (.ods)", "Classeur ODF (.ods)", "Hoja de cálculo ODF (.ods)", "Lahajedwali la ODF (.ods)"}},
+    {Text::untitled, {"Untitled", "Sans nom", "Sin título", "Bila jina"}},
+    {Text::name_of_copy, {"%1 for sharing", "%1 à partager", "%1 para compartir", "%1 ya kushirikisha"}},
+    {Text::name_is_open,
+     {"“%1” is open in LibreOffice, so the copy cannot be saved there. Please choose another name or folder.",
+      "«\u00a0%1\u00a0» est ouvert dans LibreOffice\u00a0: la copie ne peut pas prendre sa place. Veuillez choisir un "
+      "autre nom ou un autre dossier.",
+      "«%1» está abierto en LibreOffice, así que la copia no puede ocupar su lugar. Elija otro nombre u otra carpeta.",
+      "“%1” imefunguliwa kwenye LibreOffice, kwa hiyo nakala haiwezi kuhifadhiwa hapo. Tafadhali chagua jina au folda "
+      "nyingine."}},
+    {Text::sheet_is_locked,
+     {"The sheet “%1” is protected by a password, so that its formulas cannot be replaced in a copy. Please lift the "
+      "protection and try again. No copy was written.",
+      "La feuille «\u00a0%1\u00a0» est protégée par un mot de passe\u00a0: ses formules ne peuvent pas être remplacées "
+      "dans une copie. Veuillez ôter la protection et réessayer. Aucune copie n’a été écrite.",
+      "La hoja «%1» está protegida con contraseña, por lo que sus fórmulas no se pueden sustituir en una copia. Quite "
+      "la protección e inténtelo de nuevo. No se ha escrito ninguna copia.",
+      "Lahakazi “%1” imelindwa kwa nenosiri, kwa hiyo fomula zake haziwezi kubadilishwa kwenye nakala. Tafadhali ondoa "
+      "ulinzi huo, kisha ujaribu tena. Hakuna nakala iliyoandikwa."}},
+    {Text::copy_failed,
+     {"The copy could not be saved as “%1”. Is there room, and may you write there?",
+      "La copie n’a pas pu être enregistrée sous «\u00a0%1\u00a0». Y a-t-il assez de place, et avez-vous le droit d’y "
+      "écrire\u00a0?",
+      "No se pudo guardar la copia como «%1». ¿Hay espacio suficiente y tiene permiso para escribir ahí?",
+      "Nakala haikuweza kuhifadhiwa kama “%1”. Je, kuna nafasi ya kutosha, na una ruhusa ya kuandika hapo?"}},
+    {Text::copied,
+     {"The copy is saved as “%2”.\n\nHearthcell formulas replaced by their values: %1. Each formula is kept as a "
+      "comment on its cell. The open document is unchanged.",
+      "La copie est enregistrée sous «\u00a0%2\u00a0».\n\nFormules Hearthcell remplacées par leurs valeurs\u00a0: %1. "
+      "Chaque formule est conservée en commentaire de sa cellule. Le document ouvert n’a pas changé.",
+      "La copia se ha guardado como «%2».\n\nFórmulas de Hearthcell sustituidas por sus valores: %1. Cada fórmula se "
+      "conserva como comentario de su celda. El documento abierto no ha cambiado.",
+      "Nakala imehifadhiwa kama “%2”.\n\nFomula za Hearthcell zilizobadilishwa kuwa thamani zake: %1. Kila fomula "
+      "imebaki kama maoni kwenye seli yake. Hati iliyofunguliwa haijabadilika."}},
+    {Text::copied_without_password,
+     {"The copy has no password: whoever has the file can read it.",
+      "La copie n’a pas de mot de passe\u00a0: quiconque a le fichier peut la lire.",
+      "La copia no tiene contraseña: quien tenga el archivo puede leerla.",
+      "Nakala haina nenosiri: yeyote aliye na faili anaweza kuisoma."}},
+    {Text::unexpected,
+     {"The command could not be carried out.", "La commande n’a pas pu être exécutée.", "No se pudo ejecutar la orden.",
+      "Amri haikuweza kutekelezwa."}},
+    {Text::office_says,
+     {"LibreOffice says: %1", "Message de LibreOffice\u00a0: %1", "LibreOffice dice: %1", "LibreOffice inasema: %1"}},
+}};
+
+constexpr bool in_order() {
+    for (std::size_t place = 0; place < rows.size(); ++place)
+        if (std::size_t(rows[place].text) != place)
+            return false;
+    return true;
+}
+static_assert(in_order(), "a text is looked up by its place");
+
+constexpr std::array<std::string_view, languages.size()> tags{"en-US", "fr", "es", "sw"};
+
+} // namespace
+
+Language language_of(std::string_view locale) {
+    for (Language const language : languages)
+        if (std::string_view const tag = tag_of(language).substr(0, 2);
+            locale.starts_with(tag) && (locale.size() == 2 || locale[2] == '-'))
+            return language;
+    return Language::english;
+}
+
+std::string_view tag_of(Language language) {
+    return tags[std::size_t(language)];
+}
+
+std::string_view text(Text which, Language language) {
+    return rows[std::size_t(which)].in[std::size_t(language)];
+}
+
+} // namespace hearthcell::menu

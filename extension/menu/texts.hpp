@@ -1,0 +1,52 @@
+#pragma once
+// Every text of the menu and its dialogs, once, in all languages. No UNO here: the generator writes the menu from it,
+// too.
+
+#include <array>
+#include <string_view>
+
+namespace hearthcell::menu {
+
+enum class Language { english, french, spanish, swahili };
+inline constexpr std::array languages{Language::english, Language::french, Language::spanish, Language::swahili};
+
+/// What a locale such as "fr-BE" is read as; English where we have no better.
+Language language_of(std::string_view locale);
+
+/// As configuration files call it: "en-US", "fr", "es", "sw".
+std::string_view tag_of(Language language);
+
+/// A ~ stands before the letter that a label is chosen by; %1 and %2 stand for what is only known on the spot.
+enum class Text {
+    menu_title,
+    new_bench_record,
+    new_comparison,
+    function_guide,
+    copy_for_sharing,
+    about,
+    about_words,
+    package_not_found,
+    file_missing,
+    cannot_open,
+    no_spreadsheet,
+    picker_title,
+    spreadsheet_files,
+    untitled,
+    name_of_copy,
+    name_is_open,
+    sheet_is_locked,
+    copy_failed,
+    copied,
+    copied_without_password,
+    unexpected,
+    office_says,
+    count // not a text
+};
+inline constexpr auto text_count = std::size_t(Text::count);
+
+std::string_view text(Text which, Language language);
+
+/// The dialogs' title.
+inline constexpr std::string_view our_name = "Hearthcell";
+
+} // namespace hearthcell::menu

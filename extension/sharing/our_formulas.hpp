@@ -1,0 +1,22 @@
+#pragma once
+// Which formulas cannot be worked out where Hearthcell is missing.
+
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <rtl/ustring.hxx>
+
+#include <set>
+
+namespace hearthcell::sharing {
+
+/// Defined names, in lower case.
+using Names = std::set<rtl::OUString>;
+
+/// Whether a formula, as XCell::getFormula writes it, calls a function of ours or uses one of the names.
+/// MULTIPLE.OPERATIONS counts as well: it works other cells' formulas out anew with other inputs, and where these are
+/// values by then it would quietly give a wrong number.
+bool needs_us(rtl::OUString const& formula, Names const& names);
+
+/// The names of a document that stand for a formula of ours, be it through other names.
+Names names_that_need_us(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
+
+} // namespace hearthcell::sharing

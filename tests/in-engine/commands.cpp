@@ -1,0 +1,69 @@
+#include "commands.hpp"
+
+#include "office/text.hpp"
+
+#include <com/sun/star/frame/DispatchHelper.hpp>
+#include <com/sun/star/frame/DispatchResultEvent.hpp>
+#include <com/sun/star/frame/DispatchResultState.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+
+namespace hearthcell::tests {
+
+namespace css = com::sun::star;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+css::beans::PropertyValue argument(char const* name, Any const& value) {
+    return {rtl::OUString::createFromAscii(name), 0, value, css::beans::PropertyState_DIRECT_VALUE};
+}
+
+Said::State state_of(css::frame::DispatchResultEvent const& result) {
+    if (result.State == css::frame::DispatchResultState::SUCCESS)
+        return Said::State::done;
+    return result.State == css::frame::DispatchResultState::FAILURE ? Said::State::failed : Said::State::given_up;
+}
+
+} // namespace
+
+Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target) {
+    return office::asking("giving the command " + name, [&] {
+        std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(true))};
+        if (!target.empty())
+            arguments.push_back(argument("Target", Any(office::file_url(target))));
+        Reference<css::frame::XModel> const model(document.model(), UNO_QUERY_THROW);
+        Reference<css::frame::XDispatchProvider> const frame(model->getCurrentController()->getFrame(),
+                                                             UNO_QUERY_THROW);
+        Any const answer = css::frame::DispatchHelper::create(office.context())
+                               ->executeDispatch(frame, office::wide("vnd.hearthcell:" + name), "_self", 0,
+                                                 {arguments.data(), static_cast<sal_Int32>(arguments.size())});
+        css::frame::DispatchResultEvent result;
+        if (!(answer >>= result))
+            throw std::runtime_error("nobody took the command " + name);
+        rtl::OUString words;
+        result.Result >>= words;
+        return Said{state_of(result), office::narrow(words)};
+    });
+}
+
+std::vector<Reference<css::frame::XModel>> untitled_documents(Office& office) {
+    return office::asking("looking for new documents", [&] {
+        std::vector<Reference<css::frame::XModel>> found;
+        auto const open = office.desktop()->getComponents()->createEnumeration();
+        while (open->hasMoreElements())
+            if (Reference<css::frame::XModel> const model(open->nextElement(), css::uno::UNO_QUERY);
+                model.is() && model->getURL().isEmpty())
+                found.push_back(model);
+        return found;
+    });
+}
+
+void close(Reference<css::frame::XModel> const& document) {
+    office::asking("closing a document",
+                   [&] { Reference<css::util::XCloseable>(document, UNO_QUERY_THROW)->close(true); });
+}
+
+} // namespace hearthcell::tests

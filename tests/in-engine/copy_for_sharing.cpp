@@ -1,0 +1,35 @@
+#include "copy_for_sharing.hpp"
+
+#include <cmath>
+
+namespace hearthcell::tests {
+
+void expect_same(office::ValueRows const& after, office::ValueRows const& before) {
+    ASSERT_EQ(after.size(), before.size());
+    for (std::size_t row = 0; row < before.size(); ++row)
+        for (std::size_t column = 0; column < before[row].size(); ++column) {
+            double const* const number = std::get_if<double>(&before[row][column]);
+            double const* const again = std::get_if<double>(&after[row].at(column));
+            if (number != nullptr && again != nullptr)
+                EXPECT_NEAR(*again, *number, 1e-14 * std::abs(*number)) << row << ", " << column;
+            else
+                EXPECT_EQ(after[row].at(column), before[row][column]) << row << ", " << column;
+        }
+}
+
+CopyForSharing::CopyForSharing() {
+    std::filesystem::remove(copy);
+}
+
+void CopyForSharing::share(Document const& original) {
+    Said const said = command(office_with_package(), original, "copy-for-sharing", copy);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    EXPECT_NE(said.words.find(copy.string()), std::string::npos) << said.words;
+    ASSERT_TRUE(std::filesystem::is_regular_file(copy));
+}
+
+Document CopyForSharing::received() const {
+    return Document::open(office_without_package(), copy);
+}
+
+} // namespace hearthcell::tests

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "commands.hpp"
+#include "comments.hpp"
+
+namespace hearthcell::tests {
+
+/// Numbers to the 15 digits that Calc writes into a file.
+void expect_same(office::ValueRows const& after, office::ValueRows const& before);
+
+/// Every test has a blank sheet of its own and may make a copy of it.
+class CopyForSharing : public Calc {
+protected:
+    CopyForSharing();
+
+    /// Gives the command and expects it to be carried out.
+    void share(Document const& original);
+
+    /// The copy as somebody opens it who does not have Hearthcell.
+    [[nodiscard]] Document received() const;
+
+    std::filesystem::path const copy = scratch_folder() / "stove, 2 runs for sharing.ods";
+};
+
+} // namespace hearthcell::tests

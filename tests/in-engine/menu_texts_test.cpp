@@ -1,0 +1,43 @@
+#include "extension/menu/commands.hpp"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace hearthcell::tests {
+
+TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
+    for (std::size_t place = 0; place < menu::text_count; ++place) {
+        std::string_view const english = menu::text(menu::Text(place), menu::Language::english);
+        for (menu::Language const language : menu::languages) {
+            std::string_view const text = menu::text(menu::Text(place), language);
+            EXPECT_FALSE(text.empty()) << english;
+            for (char const* const mark : {"%1", "%2", "~"})
+                EXPECT_EQ(text.find(mark) == std::string_view::npos, english.find(mark) == std::string_view::npos)
+                    << text;
+        }
+    }
+}
+
+TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
+    for (menu::Language const language : menu::languages) {
+        std::set<char> letters;
+        for (menu::Entry const& entry : menu::entries) {
+            std::string_view const label = menu::text(entry.label, language);
+            std::size_t const mark = label.find('~');
+            ASSERT_LT(mark + 1, label.size()) << label;
+            EXPECT_TRUE(letters.insert(char(label[mark + 1] | ' ')).second) << label;
+        }
+    }
+}
+
+TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
+    EXPECT_EQ(menu::language_of("fr-BE"), menu::Language::french);
+    EXPECT_EQ(menu::language_of("es"), menu::Language::spanish);
+    EXPECT_EQ(menu::language_of("sw-TZ"), menu::Language::swahili);
+    EXPECT_EQ(menu::language_of("en-GB"), menu::Language::english);
+    EXPECT_EQ(menu::language_of("fro"), menu::Language::english); // Old French has a code of three letters
+    EXPECT_EQ(menu::language_of(""), menu::Language::english);
+}
+
+} // namespace hearthcell::tests

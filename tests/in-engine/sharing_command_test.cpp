@@ -1,0 +1,139 @@
+// The menu's copy for sharing as a command: what it does to the open document and to files, and what it refuses.
+
+#include "copy_for_sharing.hpp"
+
+#include "office/text.hpp"
+
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+
+namespace hearthcell::tests {
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+std::string content(std::filesystem::path const& file) {
+    std::ostringstream text;
+    text << std::ifstream(file, std::ios::binary).rdbuf();
+    return text.str();
+}
+
+bool is_modified(Document const& document) {
+    return Reference<css::util::XModifiable>(document.model(), UNO_QUERY_THROW)->isModified();
+}
+
+void set_modified(Document const& document, bool modified) {
+    Reference<css::util::XModifiable>(document.model(), UNO_QUERY_THROW)->setModified(modified);
+}
+
+/// Of the document's first sheet.
+Reference<css::util::XProtectable> protection(Document const& document) {
+    Reference<css::container::XIndexAccess> const sheets(document.model()->getSheets(), UNO_QUERY_THROW);
+    return {sheets->getByIndex(0), UNO_QUERY_THROW};
+}
+
+} // namespace
+
+TEST_F(CopyForSharing, LeavesTheOpenDocumentAsItIs) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    std::filesystem::path const file = scratch_folder() / "original.ods";
+    document.save(file);
+    Document const saved = Document::open(office_with_package(), file, office::Access::read_write);
+    std::string const bytes = content(file);
+    for (bool const modified : {false, true}) {
+        set_modified(saved, modified);
+        share(saved);
+        EXPECT_EQ(is_modified(saved), modified);
+        EXPECT_EQ(saved.sheet(0).formula("A1"), "=HEARTHCELL.STOVE.BOILINGPOINT(2300)");
+        EXPECT_TRUE(comments(saved, 0).empty());
+    }
+    EXPECT_TRUE(content(file) == bytes);
+    EXPECT_EQ(office::narrow(Reference<css::frame::XModel>(saved.model(), UNO_QUERY_THROW)->getURL()),
+              office::narrow(office::file_url(file)));
+}
+
+TEST_F(CopyForSharing, IsMadeOfReadOnlyAndProtectedDocuments) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    protection(document)->protect({});
+    std::filesystem::path const file = scratch_folder() / "read only.ods";
+    document.save(file);
+    share(Document::open(office_with_package(), file, office::Access::read_only));
+    Document const shared = received();
+    expect_same(shared.sheet(0).values("A1"), sheet.values("A1"));
+    EXPECT_TRUE(protection(shared)->isProtected());
+    EXPECT_TRUE(protection(document)->isProtected());
+}
+
+TEST_F(CopyForSharing, HasNoPasswordAndSaysSo) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    office::asking("giving the document a password", [&] {
+        css::beans::PropertyValue const options[] = {
+            {"FilterName", 0, css::uno::Any(rtl::OUString("calc8")), css::beans::PropertyState_DIRECT_VALUE},
+            {"Password", 0, css::uno::Any(rtl::OUString("secret")), css::beans::PropertyState_DIRECT_VALUE}};
+        Reference<css::frame::XStorable>(document.model(), UNO_QUERY_THROW)
+            ->storeAsURL(office::file_url(scratch_folder() / "secret.ods"), {options, 2});
+    });
+    Said const said = command(office_with_package(), document, "copy-for-sharing", copy);
+    EXPECT_NE(said.words.find("The copy has no password"), std::string::npos) << said.words;
+    expect_same(received().sheet(0).values("A1"), sheet.values("A1"));
+}
+
+TEST_F(CopyForSharing, SaysInWordsThatASheetIsLockedByAPassword) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    protection(document)->protect("secret");
+    Said const said = command(office_with_package(), document, "copy-for-sharing", copy);
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("The sheet “" + sheet.name() + "” is protected by a password"), 0) << said.words;
+    EXPECT_FALSE(std::filesystem::exists(copy));
+}
+
+TEST_F(CopyForSharing, NeverTakesThePlaceOfAnOpenDocument) {
+    std::filesystem::path const file = scratch_folder() / "open.ods";
+    document.save(file);
+    std::string const bytes = content(file);
+    std::filesystem::path const other_name = scratch_folder() / "other name.ods";
+    std::filesystem::remove(other_name);
+    std::filesystem::create_symlink(file, other_name);
+    Document const open = Document::open(office_with_package(), file);
+    for (auto const& target : {file, other_name}) {
+        Said const said = command(office_with_package(), document, "copy-for-sharing", target);
+        EXPECT_EQ(said.state, Said::State::failed);
+        EXPECT_EQ(said.words.find("“" + target.string() + "” is open"), 0) << said.words;
+    }
+    EXPECT_TRUE(content(file) == bytes);
+}
+
+TEST_F(CopyForSharing, SaysInWordsThatItCannotBeWritten) {
+    std::filesystem::path const file = scratch_folder() / "a file, no folder";
+    std::ofstream(file) << "something";
+    std::filesystem::path const nowhere = file / "copy.ods";
+    Said const said = command(office_with_package(), document, "copy-for-sharing", nowhere);
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("The copy could not be saved as “" + nowhere.string() + "”."), 0) << said.words;
+    EXPECT_EQ(content(file), "something");
+    EXPECT_EQ(command(office_with_package(), document, "copy-for-sharing").state, Said::State::given_up);
+}
+
+TEST_F(CopyForSharing, LeavesNoFileBetweenBehind) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    auto const count = [] {
+        std::filesystem::recursive_directory_iterator const all(scratch_folder());
+        return std::count_if(begin(all), end(all), [](auto const& entry) {
+            return entry.path().string().find("/profile/") == std::string::npos && entry.is_regular_file();
+        });
+    };
+    share(document);
+    auto const before = count();
+    share(document);
+    EXPECT_EQ(count(), before);
+}
+
+} // namespace hearthcell::tests
