@@ -45,11 +45,6 @@ void write(office::Document& document, Shape shape, int readings) {
     }
 }
 
-double median(std::vector<double> values) {
-    std::ranges::sort(values);
-    return values[values.size() / 2];
-}
-
 } // namespace
 
 LongColumns::LongColumns(office::Office& office, Shape shape, int readings)
@@ -68,14 +63,10 @@ double LongColumns::milliseconds(std::string const& formula) {
     return taken.count();
 }
 
-LongColumns::Pair LongColumns::measure(std::string const& name, std::string const& further_arguments) {
-    std::string const call = name + "(A:A;B:B" + further_arguments + ")";
-    std::vector<double> ours, empty;
-    for (int i = 0; i < 5; ++i) {
-        ours.push_back(milliseconds("=STOVE." + call));
-        empty.push_back(milliseconds("=EMPTY." + call));
-    }
-    return {median(ours), median(empty)};
+Pair LongColumns::measure(std::string const& name, std::string const& columns, std::string const& further_arguments) {
+    std::string const call = name + "(" + columns + further_arguments + ")";
+    return measure_in_turn([&] { return milliseconds("=STOVE." + call); },
+                           [&] { return milliseconds("=EMPTY." + call); }, 5);
 }
 
 } // namespace hearthcell::benchmarks

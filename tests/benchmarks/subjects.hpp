@@ -21,8 +21,4 @@ Formula call_of(Function const& function, Example const& example, std::string co
 Example const* shortest_example(Function const& function);
 Example const* longest_example(Function const& function);
 
-/// The boiling point at an altitude by built-in functions only: in one cell, and in helper columns.
-std::vector<std::string> boiling_point_in_one_cell();
-std::vector<std::string> boiling_point_in_columns();
-
 } // namespace hearthcell::benchmarks

@@ -42,14 +42,14 @@ double median(std::vector<double> values) {
 
 } // namespace
 
-Subject::Subject(office::Office& office, std::vector<std::vector<std::string>> const& formulas,
-                 std::vector<double> const& inputs, int count)
+Subject::Subject(office::Office& office, std::vector<std::string> const& formulas, std::vector<double> const& inputs,
+                 int count)
     : document(office::Document::blank(office)), rows(count) {
     write_inputs(document, inputs, rows);
     office::Sheet cells = document.sheet(0);
-    std::size_t const width = formulas.at(0).size();
-    std::string const first = column(17), last = column(17 + width - 1);
-    cells.formulas(first + "1", formulas);
+    constexpr std::size_t place = 17; // beyond the longest list of arguments
+    std::string const first = column(place), last = column(place + formulas.size() - 1);
+    cells.formulas(first + "1", {formulas});
     cells.fill_down(first + "1:" + last + std::to_string(rows));
     result_cell = last + "1";
 }
@@ -61,23 +61,20 @@ double Subject::measure() {
     return taken.count() / rows;
 }
 
-Pair measure_in_turn(Subject& subject, Subject& baseline, int repetitions) {
-    std::vector<double> a, b;
-    subject.measure();
-    baseline.measure();
+Pair measure_in_turn(std::function<double()> const& subject, std::function<double()> const& baseline, int repetitions) {
+    std::vector<double> subjects, baselines, ratios;
+    subject(); // both warm
+    baseline();
     for (int i = 0; i < repetitions; ++i) {
-        a.push_back(subject.measure());
-        b.push_back(baseline.measure());
+        subjects.push_back(subject());
+        baselines.push_back(baseline());
+        ratios.push_back(subjects.back() / baselines.back());
     }
-    return {median(a), median(b)};
+    return {median(subjects), median(baselines), median(ratios)};
 }
 
-double measure_alone(Subject& subject, int repetitions) {
-    std::vector<double> times;
-    subject.measure();
-    for (int i = 0; i < repetitions; ++i)
-        times.push_back(subject.measure());
-    return median(times);
+Pair measure_in_turn(Subject& subject, Subject& baseline) {
+    return measure_in_turn([&] { return subject.measure(); }, [&] { return baseline.measure(); });
 }
 
 } // namespace hearthcell::benchmarks

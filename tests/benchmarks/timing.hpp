@@ -2,6 +2,7 @@
 
 #include "office/document.hpp"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -11,8 +12,8 @@ namespace hearthcell::benchmarks {
 /// same in every row but for the last digits, so that no two rows are alike.
 class Subject {
 public:
-    Subject(office::Office& office, std::vector<std::vector<std::string>> const& formulas,
-            std::vector<double> const& inputs, int rows);
+    Subject(office::Office& office, std::vector<std::string> const& formulas, std::vector<double> const& inputs,
+            int rows);
 
     /// Microseconds a row of one hard recalculation.
     double measure();
@@ -25,11 +26,13 @@ private:
     int rows;
 };
 
-/// Median microseconds a row of two subjects, measured in turn, A B A B …
+/// What two things take when they are measured in turn, A B A B …: the median of each, and the median of the ratios
+/// of neighbours, which what else the machine does disturbs least.
 struct Pair {
-    double subject, baseline;
+    double subject, baseline, ratio;
 };
-Pair measure_in_turn(Subject& subject, Subject& baseline, int repetitions = 5);
-double measure_alone(Subject& subject, int repetitions = 5);
+Pair measure_in_turn(std::function<double()> const& subject, std::function<double()> const& baseline,
+                     int repetitions = 9);
+Pair measure_in_turn(Subject& subject, Subject& baseline);
 
 } // namespace hearthcell::benchmarks
