@@ -1,6 +1,7 @@
 #include "functions/number/distributions.hpp"
 
 #include <boost/math/distributions/non_central_t.hpp>
+#include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
@@ -18,10 +19,15 @@ using Quietly =
                   rules::denorm_error<rules::ignore_error>, rules::rounding_error<rules::ignore_error>,
                   rules::evaluation_error<rules::ignore_error>, rules::indeterminate_result_error<rules::ignore_error>,
                   rules::promote_float<false>, rules::promote_double<false>>;
+using Normal = boost::math::normal_distribution<double, Quietly>;
 using StudentsT = boost::math::students_t_distribution<double, Quietly>;
 using NoncentralT = boost::math::non_central_t_distribution<double, Quietly>;
 
 } // namespace
+
+double normal_exceeded(double beyond) {
+    return boost::math::quantile(boost::math::complement(Normal(), beyond));
+}
 
 double t_exceeded(double beyond, double degrees_of_freedom) {
     return boost::math::quantile(boost::math::complement(StudentsT(degrees_of_freedom), beyond / 2));

@@ -4,6 +4,9 @@
 
 namespace hearthcell {
 
+/// The standard normal deviate that is exceeded, on the upper side, with probability `beyond`.
+double normal_exceeded(double beyond);
+
 /// Student's t that a variable of so many degrees of freedom exceeds on either side with probability `beyond` in all.
 double t_exceeded(double beyond, double degrees_of_freedom);
 

@@ -15,6 +15,12 @@ TEST(RunsNeeded, HaveThePowerThatRAndCohenPrint) {
     EXPECT_NEAR(kernels::power_of_test(25.52463, 0.8, 0.95), 0.80, 5e-6);
 }
 
+TEST(RunsNeeded, AreLookedForFromTheNormalApproximation) {
+    EXPECT_NEAR(normal_exceeded(0.025), 1.959963984540054, 1e-14) << "R: qnorm(0.975)";
+    EXPECT_EQ(kernels::runs_to_begin_with(1, 0.95, 0.9), 22) << "2 (1.95996 + 1.28155)^2 + 1.95996^2 / 4 = 21.97";
+    EXPECT_EQ(kernels::runs_to_begin_with(1e-9, 0.95, 0.9), kernels::most_runs);
+}
+
 TEST(RunsNeeded, AreThePublishedOnes) {
     struct Row {
         double variation, change, confidence, power, runs;
