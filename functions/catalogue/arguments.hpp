@@ -14,12 +14,12 @@ constexpr Argument optional(Argument argument, double fallback) {
     return argument;
 }
 /// The same argument, free to be left out, where that has a meaning of its own.
-constexpr Argument optional(Argument argument, std::string_view meaning) {
+constexpr Argument optional(Argument argument, Wording meaning) {
     argument.optional = true;
     argument.absent_means = meaning;
     return argument;
 }
-constexpr Argument named(Argument argument, std::string_view name, std::string_view help) {
+constexpr Argument named(Argument argument, std::string_view name, Wording help) {
     argument.name = name;
     argument.help = help;
     return argument;

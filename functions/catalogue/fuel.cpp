@@ -35,7 +35,7 @@ constexpr Argument burned = named(wood_mass, "wood burned",
                                   "Mass of the wood fed in less that left over, moisture "
                                   "included");
 
-constexpr Argument column(Argument argument, std::string_view name, std::string_view help) {
+constexpr Argument column(Argument argument, std::string_view name, Wording help) {
     argument = named(argument, name, help);
     argument.kind = Kind::column;
     return argument;
