@@ -13,7 +13,7 @@ void write_methods(std::ostream& out);
 void write_registration(std::ostream& out);
 void write_menu(std::ostream& out);
 void write_readme_table(std::ostream& out);
-void write_acceptance_sheet(std::ostream& out);
+void write_guide(std::ostream& out, Language language);
 
 /// The README with its function table made anew; empty where the marks around it are missing.
 std::string with_function_table(std::string const& readme);
