@@ -20,8 +20,10 @@ std::string digits_of(double margin) {
 
 void add_heading(Sheet& sheet, std::vector<std::pair<Word, int>> const& words, Language language) {
     std::vector<Entry> row;
-    for (auto const& [which, span] : words)
-        row.push_back(text("heading", word(which, language), span));
+    for (auto const& [which, span] : words) {
+        bool const over_numbers = which == Word::result || which == Word::must_give || which == Word::within;
+        row.push_back(text(over_numbers ? "heading-right" : "heading", word(which, language), span));
+    }
     sheet.add(row);
 }
 
@@ -77,14 +79,15 @@ void add_names(Sheet& sheet, Argument const& argument, Language language) {
 void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_view from, Language language) {
     Expected const& expected = *check.expected;
     std::vector<Entry> row{what};
-    Entry const verdict = judged(formula("verdict", verdict_formula(expected, sheet.rows() + 1, columns, language),
-                                         std::string(word(Word::unchecked, language))));
+    Entry const verdict = formula("verdict", verdict_formula(expected, sheet.rows() + 1, columns, language),
+                                  std::string(word(Word::unchecked, language)));
     if (expected.kind == Expected::Kind::number) {
         std::string const digits = digits_of(expected.tolerance);
         Entry result = formula("live", check.formula, "");
         result.style_ends = digits;
         row.insert(row.end(), {result, number("expected", expected.number, digits),
-                               number("margin", expected.tolerance, expected.tolerance < 1e-5 ? "-small" : "")});
+                               number("margin", expected.tolerance,
+                                      expected.tolerance > 0 && expected.tolerance < 1e-5 ? "-small" : "")});
     } else {
         std::string const words = expected.kind == Expected::Kind::error
                                       ? with_value(Word::an_error, sign_of(expected.error), language)
@@ -121,7 +124,7 @@ BlockRows add_block(Sheet& sheet, Function const& function, std::string const& v
     BlockRows rows;
     rows.title = sheet.add({text("name", "STOVE." + std::string(function.name), 3),
                             text("summary", function.summary.in(language), 4),
-                            judged(formula("verdict", verdict, std::string(word(Word::unchecked, language))))});
+                            formula("judgement", verdict, std::string(word(Word::unchecked, language)))});
     auto const add_line = [&](Word label, std::string const& words, std::string_view look_of_words) {
         sheet.add({text("label", word(label, language)), text(look_of_words, words, 7)});
     };
@@ -138,7 +141,7 @@ BlockRows add_block(Sheet& sheet, Function const& function, std::string const& v
     add_sources(sheet, function, language);
     add_heading(sheet,
                 {{Word::example, 3},
-                 {Word::gives, 1},
+                 {Word::result, 1},
                  {Word::must_give, 1},
                  {Word::within, 1},
                  {Word::where_from, 1},

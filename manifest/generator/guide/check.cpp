@@ -117,6 +117,11 @@ std::string verdict_formula(Expected const& expected, int row, Columns columns, 
            say(Word::differs) + ");" + say(Word::unchecked) + ")";
 }
 
+void judge_verdicts(Sheet& sheet, char column, int first_row, int last_row, Language language) {
+    auto const says = [language](Word which) { return "=" + text_in_formula(word(which, language)); };
+    sheet.judge(column, first_row, last_row, says(Word::agrees), says(Word::differs));
+}
+
 std::string_view sign_of(Error error) {
     switch (error) {
     case Error::value:

@@ -26,6 +26,9 @@ struct Columns {
 };
 std::string verdict_formula(Expected const& expected, int row, Columns columns, Language language);
 
+/// Gives the verdicts of a column of a sheet their colours.
+void judge_verdicts(Sheet& sheet, char column, int first_row, int last_row, Language language);
+
 /// How an error is written: #NUM!
 std::string_view sign_of(Error error);
 

@@ -4,13 +4,20 @@
 #include "manifest/generator/output.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace hearthcell::generator::guide {
 namespace {
 
+constexpr double no_limit = 1e9;
+
 std::string range(double low, double high, Measure measure, Language language) {
-    return filled(with_value(Word::from_to, amount(low, Measure::words, language), language), "%2",
+    if (high >= no_limit)
+        return std::string(word(Word::any_number, language));
+    // A hyphen would part from its number at the end of a line.
+    std::string const minus = low < 0 ? "−" : "";
+    return filled(with_value(Word::from_to, minus + amount(std::abs(low), Measure::words, language), language), "%2",
                   amount(high, measure, language));
 }
 
@@ -39,7 +46,6 @@ std::string name_of_result(Function const& function, Language language) {
 
 std::string what_it_gives(Function const& function, Language language) {
     Result const& result = function.result;
-    constexpr double no_limit = 1e9;
     if (!result.parts.empty() || result.high <= result.low || result.high >= no_limit)
         return name_of_result(function, language);
     return std::string(result.name.in(language)) + ": " + range(result.low, result.high, result.measure, language);

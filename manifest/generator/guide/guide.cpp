@@ -17,6 +17,7 @@ constexpr std::string_view head = R"(<?xml version="1.0" encoding="UTF-8"?>
  xmlns:fo="urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0"
  xmlns:svg="urn:oasis:names:tc:opendocument:xmlns:svg-compatible:1.0" xmlns:xlink="http://www.w3.org/1999/xlink"
  xmlns:number="urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0" xmlns:dc="http://purl.org/dc/elements/1.1/"
+ xmlns:calcext="urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0"
  xmlns:config="urn:oasis:names:tc:opendocument:xmlns:config:1.0" xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2"
  office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
 )";
@@ -35,7 +36,7 @@ Subject subject_of(std::size_t group, Readings& readings, Language language) {
     std::string const tally =
         sentence_formula(word(Word::how_many_agree, language), {count(agreeing_column), count(checks_column)});
     subject.sheet.add({text("subject", of.title.in(language), 5), formula("tally", tally, "", 2),
-                       judged(formula("verdict", count(verdict_column), ""))});
+                       formula("judgement", count(verdict_column), "")});
     subject.sheet.add({nothing("prose", 7), link("link", word(Word::to_the_index, language),
                                                  quoted_name(word(Word::index_sheet, language)) + ".A1")});
     subject.sheet.freeze();
@@ -43,6 +44,7 @@ Subject subject_of(std::size_t group, Readings& readings, Language language) {
         subject.blocks.push_back(add_block(subject.sheet, of.functions[place],
                                            index_cell(verdict_column, index.of_function(group, place), language),
                                            readings, language));
+    judge_verdicts(subject.sheet, check_column, 1, subject.sheet.rows(), language);
     return subject;
 }
 

@@ -51,8 +51,8 @@ std::size_t checks_of(Function const& function) {
 }
 
 Entry verdict_entry(std::string_view look, int row, Language language) {
-    return judged(formula(look, verdict_of_counts(cell(agreeing_column, row), cell(checks_column, row), language),
-                          std::string(word(Word::unchecked, language))));
+    return formula(look, verdict_of_counts(cell(agreeing_column, row), cell(checks_column, row), language),
+                   std::string(word(Word::unchecked, language)));
 }
 
 void add_function(Sheet& sheet, Function const& function, std::string_view subject, BlockRows const& block,
@@ -105,8 +105,10 @@ Sheet index_sheet(std::vector<std::string> const& subjects, std::vector<std::vec
     int const all = 6;
     std::string const agreeing = cell(agreeing_column, rows.total()), checks = cell(checks_column, rows.total());
     sheet.add({text("title", say(Word::title), all)});
-    sheet.add({judged(
-        formula("overall", counts_formula(agreeing, checks, language), std::string(say(Word::some_differ)), all))});
+    sheet.add(
+        {formula("overall", counts_formula(agreeing, checks, language), std::string(say(Word::some_differ)), all)});
+    sheet.judge('A', sheet.rows(), sheet.rows(), "formula-is(" + agreeing + "=" + checks + ")",
+                "formula-is(" + agreeing + "<>" + checks + ")");
     sheet.add({formula("prose", status_formula(language), std::string(say(Word::is_missing)), all)});
     sheet.add({text("prose", say(Word::intro), all)});
     sheet.add({text("quiet", with_value(Word::made_for, edition, language), all)});
@@ -129,6 +131,7 @@ Sheet index_sheet(std::vector<std::string> const& subjects, std::vector<std::vec
     }
     sheet.add({text("group", say(Word::all_subjects), 3), formula("group-count", all_agreeing, ""),
                formula("group-count", all_checks, ""), verdict_entry("group-verdict", rows.total(), language)});
+    judge_verdicts(sheet, verdict_column, rows.of_subject(0), rows.total(), language);
     return sheet;
 }
 

@@ -8,6 +8,7 @@ namespace hearthcell::generator::guide {
 namespace {
 
 constexpr std::string_view right = "fo:text-align=\"end\"";
+constexpr std::string_view indented = "fo:text-align=\"start\" fo:margin-left=\"0.6cm\"";
 constexpr std::string_view ruled = "fo:border-bottom=\"0.5pt solid #d3dbe0\"";
 
 constexpr Look all[] = {
@@ -47,7 +48,7 @@ constexpr Look all[] = {
     {.name = "entry", .points = 8.5, .cell = ruled},
     {.name = "entry-strong", .points = 8.5, .bold = true, .cell = ruled},
     {.name = "entry-code", .points = 8, .monospaced = true, .cell = ruled},
-    {.name = "entry-part", .points = 8.5, .cell = ruled, .paragraph = "fo:margin-left=\"0.6cm\""},
+    {.name = "entry-part", .points = 8.5, .cell = ruled, .paragraph = indented},
     {.name = "count", .points = 8.5, .cell = ruled, .paragraph = right},
     {.name = "live", .points = 8.5, .bold = true, .cell = ruled, .paragraph = right},
     {.name = "live-text", .points = 8.5, .bold = true, .cell = ruled},
@@ -56,6 +57,7 @@ constexpr Look all[] = {
     {.name = "margin", .points = 8, .cell = ruled, .paragraph = right},
     {.name = "verdict", .points = 8.5, .bold = true, .cell = ruled},
     {.name = "group-verdict", .points = 10, .bold = true, .cell = "fo:background-color=\"#f2ead9\""},
+    {.name = "judgement", .points = 8.5, .bold = true}, // a verdict without a rule below it
     {.name = "reading", .points = 8, .paragraph = right},
     {.name = "column", .points = 8, .bold = true, .cell = "fo:background-color=\"#e1e8ec\"", .paragraph = right},
     {.name = "users", .points = 6.5, .paragraph = right, .letters = "fo:color=\"#566a76\""},
@@ -96,7 +98,7 @@ Look const& look(std::string_view name) {
 }
 
 int lines_of(std::string_view text, double width_in_cm, Look const& look) {
-    double const room = width_in_cm - 2 * padding - (look.paragraph.starts_with("fo:margin-left") ? 0.6 : 0);
+    double const room = width_in_cm - 2 * padding - (look.paragraph == indented ? 0.6 : 0);
     double const blank = width_of(" ", look);
     int lines = 1;
     double used = 0;

@@ -67,11 +67,6 @@ Entry formula(std::string_view look, std::string formula, std::string shows, int
             .shows = std::move(shows)};
 }
 
-Entry judged(Entry entry) {
-    entry.style_ends = "-judged";
-    return entry;
-}
-
 Entry link(std::string_view look, std::string_view words, std::string target, int span) {
     return {
         .kind = Entry::Kind::link, .look = look, .span = span, .text = std::string(words), .target = std::move(target)};
@@ -107,6 +102,16 @@ int Sheet::add_row(double height_in_cm, std::string const& xml) {
     return rows();
 }
 
+void Sheet::judge(char column, int first_row, int last_row, std::string const& good, std::string const& bad) {
+    std::string const start = quoted_name(sheet_name) + "." + column + std::to_string(first_row);
+    judgements += "     <calcext:conditional-format calcext:target-range-address=\"" + escaped(start) + ":" +
+                  escaped(quoted_name(sheet_name)) + "." + column + std::to_string(last_row) + "\">";
+    for (auto const& [condition, style] : {std::pair(good, "good"), std::pair(bad, "bad")})
+        judgements += "<calcext:condition calcext:apply-style-name=\"" + std::string(style) + "\" calcext:value=\"" +
+                      escaped(condition) + "\" calcext:base-cell-address=\"" + escaped(start) + "\"/>";
+    judgements += "</calcext:conditional-format>\n";
+}
+
 double Sheet::height() const {
     return std::accumulate(heights.begin(), heights.end(), 0) / 100.0;
 }
@@ -132,7 +137,10 @@ void Sheet::write(std::ostream& out, std::size_t place) const {
     for (std::size_t column = 0; column < widths.size(); ++column)
         out << "    <table:table-column table:style-name=\"column-" << number << "-" << column
             << "\" table:default-cell-style-name=\"Default\"/>\n";
-    out << cells << "   </table:table>\n";
+    out << cells;
+    if (!judgements.empty())
+        out << "    <calcext:conditional-formats>\n" << judgements << "    </calcext:conditional-formats>\n";
+    out << "   </table:table>\n";
 }
 
 std::string quoted_name(std::string_view sheet) {

@@ -25,8 +25,6 @@ Entry nothing(std::string_view look, int span = 1);
 Entry text(std::string_view look, std::string_view words, int span = 1);
 Entry number(std::string_view look, double value, std::string style_ends = {});
 Entry formula(std::string_view look, std::string formula, std::string shows, int span = 1);
-/// The same, in colours that follow what it says.
-Entry judged(Entry entry);
 Entry link(std::string_view look, std::string_view words, std::string target, int span = 1);
 
 class Sheet {
@@ -37,6 +35,9 @@ public:
     int add(std::vector<Entry> const& row);
     /// An empty row.
     void space(double height_in_cm);
+    /// The cells of a column are green where the first condition holds, and red where the second does. As Calc has
+    /// them: ="agrees".
+    void judge(char column, int first_row, int last_row, std::string const& good, std::string const& bad);
     /// What stands so far stays in sight when the rest is scrolled.
     void freeze() { frozen = rows(); }
 
@@ -59,7 +60,8 @@ private:
     std::string sheet_name;
     std::vector<double> widths;
     std::vector<int> heights;
-    std::string cells; ///< rows as XML
+    std::string cells;      ///< rows as XML
+    std::string judgements; ///< conditional formats as XML
     int frozen = 0;
 };
 

@@ -1,7 +1,5 @@
 #include "manifest/generator/guide/styles.hpp"
 
-#include "manifest/generator/guide/check.hpp"
-#include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 
 #include <set>
@@ -63,24 +61,14 @@ void write_looks(std::ostream& out) {
         for (int digits = 0; digits <= most_digits; ++digits)
             write_look(out, look(name), "-" + std::to_string(digits), "digits-" + std::to_string(digits));
     write_look(out, look("margin"), "-small", "small-margin");
-    out << R"(  <style:style style:name="Good" style:family="table-cell" style:parent-style-name="Default">
+    // The colours of verdicts leave all else of a cell as it is; the words say the same.
+    out << R"(  <style:style style:name="good" style:family="table-cell" style:parent-style-name="Default">
    <style:table-cell-properties fo:background-color="#dff0e3"/><style:text-properties fo:color="#1c5c34"/>
   </style:style>
-  <style:style style:name="Bad" style:family="table-cell" style:parent-style-name="Default">
+  <style:style style:name="bad" style:family="table-cell" style:parent-style-name="Default">
    <style:table-cell-properties fo:background-color="#f9dcd7"/><style:text-properties fo:color="#8f1d14"/>
   </style:style>
 )";
-}
-
-/// A look whose colours depend on what its cell says; the words say it, too.
-void write_judged(std::ostream& out, std::string_view parent, std::string const& good, std::string const& bad,
-                  std::string_view first_sheet) {
-    out << "  <style:style style:name=\"" << parent
-        << "-judged\" style:family=\"table-cell\" style:parent-style-name=\"" << parent << "\">";
-    for (auto const& [condition, style] : {std::pair(good, "Good"), std::pair(bad, "Bad")})
-        out << "<style:map style:condition=\"" << escaped(condition) << "\" style:apply-style-name=\"" << style
-            << "\" style:base-cell-address=\"" << escaped(quoted_name(first_sheet)) << ".A1\"/>";
-    out << "</style:style>\n";
 }
 
 void write_page(std::ostream& out, Sheet const& sheet, std::size_t place) {
@@ -136,21 +124,14 @@ void write_styles(std::ostream& out, std::vector<Sheet> const& sheets, Language 
 )";
     write_number_formats(out, language);
     out << "  <style:default-style style:family=\"table-cell\"><style:text-properties style:font-name=\"body\" "
-           "fo:font-size=\"8.5pt\""
+           "fo:font-size=\"8.5pt\" fo:color=\"#20292f\""
         << locale("fo", language) << R"(/></style:default-style>
   <style:style style:name="Default" style:family="table-cell">
    <style:table-cell-properties style:vertical-align="top" fo:padding="0.06cm" fo:padding-left="0.12cm" fo:padding-right="0.12cm"/>
-   <style:text-properties style:font-name="body" fo:font-size="8.5pt" fo:color="#20292f"/>
   </style:style>
 )";
     write_looks(out);
     out << " </office:styles>\n <office:automatic-styles>\n";
-    auto const says = [language](Word which) { return "cell-content()=" + text_in_formula(word(which, language)); };
-    std::string const& first = sheets.front().name();
-    for (char const* const name : {"verdict", "group-verdict"})
-        write_judged(out, name, says(Word::agrees), says(Word::differs), first);
-    write_judged(out, "overall", "is-true-formula(checks_that_agree=checks_in_all)",
-                 "is-true-formula(checks_that_agree<>checks_in_all)", first);
     std::set<int> heights;
     for (std::size_t place = 0; place < sheets.size(); ++place) {
         sheets[place].write_styles(out, place);
