@@ -1,6 +1,6 @@
 #pragma once
 // The one source of truth: what every cell function is called, takes, gives, computes and where that comes from.
-// IDL, C++ methods, wizard texts, the README's table, the argument checks and the acceptance workbook are all made
+// IDL, C++ methods, wizard texts, the README's table, the argument checks and the function guide are all made
 // from these entries. To add a function, see DEVELOPERS.md.
 
 #include "functions/catalogue/kernel.hpp"

@@ -89,12 +89,12 @@ void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_
                                number("margin", expected.tolerance,
                                       expected.tolerance > 0 && expected.tolerance < 1e-5 ? "-small" : "")});
     } else {
-        std::string const words = expected.kind == Expected::Kind::error
-                                      ? with_value(Word::an_error, sign_of(expected.error), language)
+        bool const is_error = expected.kind == Expected::Kind::error;
+        std::string const words = is_error ? with_value(Word::an_error, sign_of(expected.error), language)
                                   : expected.text.empty() ? std::string(word(Word::an_empty_text, language))
                                                           : std::string(expected.text);
-        row.insert(row.end(),
-                   {formula("live-text", check.formula, words), text("expected-text", words), nothing("margin")});
+        row.insert(row.end(), {formula(is_error ? "live" : "live-text", check.formula, words),
+                               text(is_error ? "expected" : "expected-text", words), nothing("margin")});
     }
     row.insert(row.end(), {text("entry", from), verdict});
     sheet.add(row);
@@ -116,7 +116,7 @@ void add_example(Sheet& sheet, Function const& function, Example const& example,
 } // namespace
 
 std::vector<double> block_widths() {
-    return {4.4, 2.0, 5.2, 4.2, 4.2, 2.2, 6.2, 3.0};
+    return {4.4, 2.0, 5.2, 4.2, 4.2, 2.2, 6.2, 3.2};
 }
 
 BlockRows add_block(Sheet& sheet, Function const& function, std::string const& verdict, Readings& readings,

@@ -70,7 +70,7 @@ constexpr unsigned char widths[] = {32, 40, 46, 84, 64, 95, 78, 27, 39, 39, 50, 
                                     58, 77, 75, 29, 29, 66, 56, 86, 75, 79, 60, 79, 69, 63,  61, 73, 68, 99, 69,
                                     61, 69, 39, 34, 39, 84, 50, 50, 61, 63, 55, 63, 62, 35,  63, 63, 28, 28, 58,
                                     28, 97, 63, 61, 63, 63, 41, 52, 39, 63, 59, 82, 59, 59,  52, 64, 34, 64, 84};
-constexpr double other_letter = 0.66, monospaced_letter = 0.603, bold_is_wider = 1.13;
+constexpr double other_letter = 0.66, monospaced_letter = 0.66, bold_is_wider = 1.13;
 constexpr double cm_of_point = 2.54 / 72, padding = 0.12;
 
 double width_of(std::string_view word, Look const& look) {
@@ -98,7 +98,8 @@ Look const& look(std::string_view name) {
 }
 
 int lines_of(std::string_view text, double width_in_cm, Look const& look) {
-    double const room = width_in_cm - 2 * padding - (look.paragraph == indented ? 0.6 : 0);
+    constexpr double spare = 0.95; // letters on a screen are set to whole pixels
+    double const room = spare * (width_in_cm - 2 * padding - (look.paragraph == indented ? 0.6 : 0));
     double const blank = width_of(" ", look);
     int lines = 1;
     double used = 0;
