@@ -194,13 +194,15 @@ struct Group {
 
 // One file a subject.
 std::span<Function const> site_and_water();
+std::span<Function const> moisture_of_fuel();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
+std::span<Function const> standard_boil_time();
 std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 6> catalogue();
+std::array<Group, 8> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);

@@ -33,12 +33,12 @@ constexpr Language language_of(std::string_view locale) {
     return Language::english;
 }
 
-/// A text in every language. Where only one will do, as in the sentences of STOVE.EXPLAIN, it is the English one.
+/// A text in every language, none of which can be forgotten. Where only one will do, as in the sentences of
+/// STOVE.EXPLAIN, it is the English one.
 struct Wording {
     std::string_view english{}, french{}, spanish{}, swahili{};
 
     constexpr Wording() = default;
-    constexpr Wording(char const* in_english) : english(in_english) {}
     constexpr Wording(std::string_view in_english, std::string_view in_french, std::string_view in_spanish,
                       std::string_view in_swahili)
         : english(in_english), french(in_french), spanish(in_spanish), swahili(in_swahili) {}
@@ -50,11 +50,11 @@ struct Wording {
         case Language::english:
             break;
         case Language::french:
-            return french.empty() ? english : french;
+            return french;
         case Language::spanish:
-            return spanish.empty() ? english : spanish;
+            return spanish;
         case Language::swahili:
-            return swahili.empty() ? english : swahili;
+            return swahili;
         }
         return english;
     }
