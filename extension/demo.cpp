@@ -1,5 +1,6 @@
 // Recalculates a workbook in a fresh LibreOffice that has the package, and prints the blocks that it names print_….
 
+#include "guide_verdict.hpp"
 #include "office/document.hpp"
 #include "text_table.hpp"
 
@@ -79,6 +80,7 @@ void demonstrate(std::filesystem::path const& package, std::filesystem::path con
         workbook.save(copy);
         std::cout << (copy.extension() == ".pdf" ? "As PDF:        " : "Recalculated:  ") << copy.string() << "\n";
     }
+    std::cout << "Function guide: " << guide_verdict(office, package) << "\n";
 }
 
 } // namespace

@@ -30,7 +30,7 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
     case Command::new_comparison:
         return open_as_new(surroundings, templates, "comparison.ots");
     case Command::function_guide:
-        return open_as_new(surroundings, "", "guide.fods");
+        return open_as_new(surroundings, "guide/", std::string(tag_of(surroundings.language).substr(0, 2)) + ".ods");
     case Command::copy_for_sharing:
         return copy_for_sharing(surroundings, target);
     case Command::about:

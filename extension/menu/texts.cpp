@@ -106,21 +106,7 @@ constexpr bool in_order() {
 }
 static_assert(in_order(), "a text is looked up by its place");
 
-constexpr std::array<std::string_view, languages.size()> tags{"en-US", "fr", "es", "sw"};
-
 } // namespace
-
-Language language_of(std::string_view locale) {
-    for (Language const language : languages)
-        if (std::string_view const tag = tag_of(language).substr(0, 2);
-            locale.starts_with(tag) && (locale.size() == 2 || locale[2] == '-'))
-            return language;
-    return Language::english;
-}
-
-std::string_view tag_of(Language language) {
-    return tags[std::size_t(language)];
-}
 
 std::string_view text(Text which, Language language) {
     return rows[std::size_t(which)].in[std::size_t(language)];

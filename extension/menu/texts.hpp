@@ -2,19 +2,9 @@
 // Every text of the menu and its dialogs, once, in all languages. No UNO here: the generator writes the menu from it,
 // too.
 
-#include <array>
-#include <string_view>
+#include "functions/catalogue/language.hpp"
 
 namespace hearthcell::menu {
-
-enum class Language { english, french, spanish, swahili };
-inline constexpr std::array languages{Language::english, Language::french, Language::spanish, Language::swahili};
-
-/// What a locale such as "fr-BE" is read as; English where we have no better.
-Language language_of(std::string_view locale);
-
-/// As configuration files call it: "en-US", "fr", "es", "sw".
-std::string_view tag_of(Language language);
 
 /// A ~ stands before the letter that a label is chosen by; %1 and %2 stand for what is only known on the spot.
 enum class Text {

@@ -6,13 +6,33 @@
 
 namespace hearthcell {
 
-std::array<Group, 6> catalogue() {
-    return {{{"Site and water", "site_and_water", site_and_water()},
-             {"Fuel", "fuel", fuel()},
-             {"Result of a test", "result_of_a_test", result_of_a_test()},
-             {"A temperature log", "temperature_log", temperature_log()},
-             {"Repeated runs and comparisons", "repeated_runs", repeated_runs()},
-             {"The record itself", "the_record", the_record()}}};
+std::array<Group, 8> catalogue() {
+    return {{
+        {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, "site_and_water", site_and_water()},
+        {{"Moisture of the fuel", "Humidité du combustible", "Humedad del combustible", "Unyevu wa fueli"},
+         "moisture_of_fuel",
+         moisture_of_fuel()},
+        {{"Energy of the fuel", "Énergie du combustible", "Energía del combustible", "Nishati ya fueli"},
+         "fuel",
+         fuel()},
+        {{"Result of a test", "Résultat d’un essai", "Resultado de un ensayo", "Matokeo ya jaribio"},
+         "result_of_a_test",
+         result_of_a_test()},
+        {{"Boil time under standard conditions", "Temps d’ébullition dans des conditions normalisées",
+          "Tiempo de ebullición en condiciones estándar", "Muda wa kuchemka katika hali sanifu"},
+         "standard_boil_time",
+         standard_boil_time()},
+        {{"A temperature log", "Un relevé de températures", "Un registro de temperaturas", "Rekodi ya halijoto"},
+         "temperature_log",
+         temperature_log()},
+        {{"Repeated runs and comparisons", "Essais répétés et comparaisons", "Ensayos repetidos y comparaciones",
+          "Majaribio yaliyorudiwa na ulinganisho"},
+         "repeated_runs",
+         repeated_runs()},
+        {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"},
+         "the_record",
+         the_record()},
+    }};
 }
 
 std::string_view unit_of(Measure measure) {

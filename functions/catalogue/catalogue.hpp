@@ -1,9 +1,10 @@
 #pragma once
 // The one source of truth: what every cell function is called, takes, gives, computes and where that comes from.
-// IDL, C++ methods, wizard texts, the README's table, the argument checks and the acceptance workbook are all made
+// IDL, C++ methods, wizard texts, the README's table, the argument checks and the function guide are all made
 // from these entries. To add a function, see DEVELOPERS.md.
 
 #include "functions/catalogue/kernel.hpp"
+#include "functions/catalogue/language.hpp"
 #include "functions/catalogue/list.hpp"
 
 #include <array>
@@ -85,27 +86,27 @@ struct Argument {
     std::string_view name{}; ///< in words, as in a heading; the IDL name is made from it
     Measure measure = Measure::ratio;
     double low = 0, high = 0; ///< both allowed
-    std::string_view help{};
+    Wording help{};
     Kind kind = Kind::number;
     NameTable const* table = nullptr;    ///< for names
     List<std::string_view, 5> choices{}; ///< for a choice; the first is the default
     bool optional = false;
-    double fallback = absent;        ///< of an optional number
-    std::string_view absent_means{}; ///< what leaving it out means, where there is no constant default
-    bool zero_is_doubtful = false;   ///< 0 is allowed, but an empty cell gives the same
-    bool headed = false;             ///< of a column: texts above its first number are its heading
+    double fallback = absent;      ///< of an optional number
+    Wording absent_means{};        ///< what leaving it out means, where there is no constant default
+    bool zero_is_doubtful = false; ///< 0 is allowed, but an empty cell gives the same
+    bool headed = false;           ///< of a column: texts above its first number are its heading
 };
 
 /// One value of a block that a function gives.
 struct Part {
-    std::string_view name{};
+    Wording name{};
     Measure measure = Measure::ratio;
 };
 
 /// A single value with its range; or a block, when it has parts: they stand side by side in one row, or head the
 /// columns of a list. The first part is what a single cell shows.
 struct Result {
-    std::string_view name;
+    Wording name;
     Measure measure = Measure::ratio;
     double low = 0, high = 0;
     List<Part, 8> parts{};
@@ -164,13 +165,13 @@ struct Example {
 struct Function {
     std::string_view name;   ///< after "STOVE."
     std::string_view stored; ///< the name in files; never changes once released
-    std::string_view summary;
+    Wording summary;
     List<Argument, most_arguments> arguments{};
     Result result{};
     Kernel kernel{};
     List<std::string_view, 5> equations{}; ///< one, or one a method in the order of the choices
     List<Source, 4> sources{};
-    std::string_view caution{}; ///< what has to be said with every result, a sentence
+    Wording caution{}; ///< what has to be said with every result, a sentence
     List<Example, 6> examples{};
     /// What EXPLAIN has to say besides, once the call has succeeded.
     std::vector<std::string> (*remark)(std::span<Value const>) = nullptr;
@@ -186,20 +187,22 @@ inline bool is_differentiable(Function const& function) {
 }
 
 struct Group {
-    std::string_view title;
+    Wording title;
     std::string_view accessor; ///< the C++ function that gives `functions`
     std::span<Function const> functions;
 };
 
 // One file a subject.
 std::span<Function const> site_and_water();
+std::span<Function const> moisture_of_fuel();
 std::span<Function const> fuel();
 std::span<Function const> result_of_a_test();
+std::span<Function const> standard_boil_time();
 std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
 std::span<Function const> the_record();
 
-std::array<Group, 6> catalogue();
+std::array<Group, 8> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);

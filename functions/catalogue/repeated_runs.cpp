@@ -1,4 +1,5 @@
-#include "functions/catalogue/arguments.hpp"
+#include "functions/catalogue/arguments/runs.hpp"
+#include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/comparison.hpp"
 #include "functions/kernels/outlier.hpp"
@@ -9,104 +10,30 @@ namespace hearthcell {
 namespace {
 
 using namespace arguments;
+using namespace run_examples;
 using namespace sources;
 
-constexpr Argument values{.name = "values",
-                          .measure = Measure::ratio,
-                          .low = -1e12,
-                          .high = 1e12,
-                          .help = "The same result of every run, in a row or a column; an empty cell is no run",
-                          .kind = Kind::column};
-constexpr Argument baseline_values =
-    named(values, "baseline values", "Results of the runs to compare with, in a row or a column");
-constexpr Argument new_values = named(values, "new values", "Results of the new runs, in a row or a column");
-constexpr Argument confidence{.name = "confidence",
-                              .measure = Measure::confidence,
-                              .low = 0.5,
-                              .high = 0.9999,
-                              .help = "How sure the statement has to be, both sides together",
-                              .optional = true,
-                              .fallback = 0.95};
-constexpr Argument pooled_variance{.name = "pooled variance",
-                                   .measure = Measure::ratio,
-                                   .low = 0,
-                                   .high = 1,
-                                   .help = "TRUE where both series may be taken to scatter alike",
-                                   .optional = true,
-                                   .fallback = 0,
-                                   .absent_means = "FALSE, each series has its own variance"};
-
-constexpr Part level{"level", Measure::confidence};
-constexpr Part lower{"lower limit"}, upper{"upper limit"}, p{"p"}, degrees_of_freedom{"degrees of freedom"};
-
-// Invented figures, not measurements.
-constexpr std::array<double, 6> base{1020, 980, 1055, 1010, 945, 990};
-constexpr std::array<double, 6> improved{640, 700, 655, 610, 690, 665};
-constexpr std::array<double, 3> base_3{1020, 980, 1055};
-constexpr std::array<double, 3> improved_3{640, 700, 655};
-constexpr std::array<double, 8> with_gaps{640, blank, 700, 655, blank, 610, 690, 665};
-constexpr std::array<double, 2> wide{20, 900}, narrow{400, 420};
-constexpr std::array<double, 6> about_zero{-1, 1, -2, 2, -3, 3};
-constexpr std::array<double, 1> one_run{640};
-constexpr std::array<double, 3> all_alike{0.1, 0.1, 0.1};
-constexpr std::array<double, 7> one_apart{26.1, 25.8, blank, 26.4, 25.9, 31.0, 26.2};
-constexpr std::array<double, 10> sleep_1{0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0};
-constexpr std::array<double, 10> sleep_2{1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4};
-
-constexpr std::array<Expected, 7> series_at_95{
-    {{6, 0}, {660, 1e-12}, {33.0151480, 5e-8}, {0.0500230, 5e-8}, {625.35273, 5e-6}, {694.64727, 5e-6}, {0.95, 0}}};
-constexpr std::array<Expected, 7> series_at_90{
-    {{6, 0}, {660, 1e-12}, {33.0151480, 5e-8}, {0.0500230, 5e-8}, {632.84042, 5e-6}, {687.15958, 5e-6}, {0.9, 0}}};
-constexpr std::array<Expected, 7> series_about_zero{{{6, 0},
-                                                     {0, 0},
-                                                     {2.366431913, 5e-10},
-                                                     {Error::number},
-                                                     {-2.48341798914, 5e-11},
-                                                     {2.48341798914, 5e-11},
-                                                     {0.95, 0}}};
-constexpr std::array<Expected, 6> sleep_difference{{{1.58, 1e-12},
-                                                    {-0.205483231, 5e-10},
-                                                    {3.365483231, 5e-10},
-                                                    {0.0793941402, 5e-11},
-                                                    {17.776473516, 5e-10},
-                                                    {0.95, 0}}};
-constexpr std::array<Expected, 6> pooled_saving{
-    {{0.34, 1e-12}, {0.300757170876, 5e-13}, {0.377876149824, 5e-13}, {1.27279127e-8, 5e-17}, {10, 0}, {0.95, 0}}};
-constexpr std::array<Expected, 6> own_saving{{{0.34, 1e-12},
-                                              {0.301229738013, 5e-13},
-                                              {0.377195333999, 5e-13},
-                                              {3.16893732e-8, 5e-17},
-                                              {9.27686662366, 5e-12},
-                                              {0.95, 0}}};
-constexpr std::array<Expected, 6> pooled_saving_of_3{{{0.346972176759, 5e-13},
-                                                      {0.280013602772, 5e-13},
-                                                      {0.410062828319, 5e-13},
-                                                      {0.000232989724573, 5e-16},
-                                                      {4, 0},
-                                                      {0.95, 0}}};
-constexpr std::array<Expected, 6> own_saving_of_3{{{0.346972176759, 5e-13},
-                                                   {0.280519491918, 5e-13},
-                                                   {0.40864072355, 5e-12},
-                                                   {0.000319930611139, 5e-16},
-                                                   {3.78618085034, 5e-12},
-                                                   {0.95, 0}}};
-constexpr std::array<Expected, 6> unbounded_saving{{{0.108695652174, 5e-13},
-                                                    {Error::not_available},
-                                                    {Error::not_available},
-                                                    {0.927966017456, 5e-13},
-                                                    {1.00130038637, 5e-12},
-                                                    {0.95, 0}}};
+constexpr Part level{{"level", "niveau", "nivel", "kiwango"}, Measure::confidence};
+constexpr Wording lower_limit{"lower limit", "limite inférieure", "límite inferior", "kikomo cha chini"};
+constexpr Wording upper_limit{"upper limit", "limite supérieure", "límite superior", "kikomo cha juu"};
+constexpr Part lower{lower_limit}, upper{upper_limit}, p{{"p", "p", "p", "p"}};
+constexpr Part degrees_of_freedom{{"degrees of freedom", "degrés de liberté", "grados de libertad", "digrii za uhuru"}};
 
 constexpr Function functions[] = {
     {.name = "SERIES",
      .stored = "series",
-     .summary = "Mean and scatter of repeated runs, and limits for their true mean",
+     .summary = {"Mean and scatter of repeated runs, and limits for their true mean",
+                 "Moyenne et dispersion d’essais répétés, et limites de leur vraie moyenne",
+                 "Media y dispersión de ensayos repetidos, y límites de su media verdadera",
+                 "Wastani na mtawanyiko wa majaribio yaliyorudiwa, na vikomo vya wastani wao wa kweli"},
      .arguments = {values, confidence},
-     .result = {.name = "series",
-                .parts = {{"n"},
-                          {"mean"},
-                          {"standard deviation"},
-                          {"coefficient of variation", Measure::share},
+     .result = {.name = {"series", "série", "serie", "seti ya majaribio"},
+                .parts = {{{"n", "n", "n", "n"}},
+                          {{"mean", "moyenne", "media", "wastani"}},
+                          {{"standard deviation", "écart-type", "desviación estándar", "mchepuko sanifu"}},
+                          {{"coefficient of variation", "coefficient de variation", "coeficiente de variación",
+                            "mgawo wa mtawanyiko"},
+                           Measure::share},
                           lower,
                           upper,
                           level}},
@@ -120,9 +47,15 @@ constexpr Function functions[] = {
                   {{one_run}, {Error::not_available}, "One run does not scatter"}}},
     {.name = "DIFFERENCE",
      .stored = "difference",
-     .summary = "Difference of two series of runs, new less baseline, and whether it is real",
+     .summary = {"Difference of two series of runs, new less baseline, and whether it is real",
+                 "Différence de deux séries d’essais, nouvelle moins référence, et si elle est réelle",
+                 "Diferencia entre dos series de ensayos, nueva menos referencia, y si es real",
+                 "Tofauti ya seti mbili za majaribio, mpya kutoa ya awali, na kama ni ya kweli"},
      .arguments = {baseline_values, new_values, confidence},
-     .result = {.name = "difference", .parts = {{"difference"}, lower, upper, p, degrees_of_freedom, level}},
+     .result =
+         {.name = {"difference", "différence", "diferencia", "tofauti"},
+          .parts =
+              {{{"difference", "différence", "diferencia", "tofauti"}}, lower, upper, p, degrees_of_freedom, level}},
      .kernel = Columnar{kernels::difference},
      .equations = {"Welch's t test: each series has its own variance, degrees of freedom by Satterthwaite"},
      .sources = {welch},
@@ -131,12 +64,15 @@ constexpr Function functions[] = {
                   {{base, one_run}, {Error::not_available}, "One run does not scatter"}}},
     {.name = "SAVING",
      .stored = "saving",
-     .summary = "Share that the new runs use less than the baseline; negative when they use more",
+     .summary = {"Share that the new runs use less than the baseline; negative when they use more",
+                 "Part que les nouveaux essais consomment en moins\u00a0; négative s’ils consomment plus",
+                 "Fracción que los ensayos nuevos consumen de menos; negativa si consumen más",
+                 "Sehemu iliyookolewa na majaribio mapya kulinganisha na awali; hasi yakitumia zaidi"},
      .arguments = {baseline_values, new_values, confidence, pooled_variance},
-     .result = {.name = "saving",
-                .parts = {{"saving", Measure::share},
-                          {"lower limit", Measure::share},
-                          {"upper limit", Measure::share},
+     .result = {.name = {"saving", "économie", "ahorro", "uokoaji"},
+                .parts = {{{"saving", "économie", "ahorro", "uokoaji"}, Measure::share},
+                          {lower_limit, Measure::share},
+                          {upper_limit, Measure::share},
                           p,
                           degrees_of_freedom,
                           level}},
@@ -153,26 +89,16 @@ constexpr Function functions[] = {
                   {{about_zero, improved}, {Error::number}, "No share of a mean of 0"}}},
     {.name = "RUNSNEEDED",
      .stored = "runsNeeded",
-     .summary = "Runs of each of two variants that are needed to show a change",
-     .arguments = {{.name = "coefficient of variation",
-                    .measure = Measure::share,
-                    .low = 0.001,
-                    .high = 1,
-                    .help = "Scatter of one run as a share of the mean, see STOVE.SERIES"},
-                   {.name = "smallest change",
-                    .measure = Measure::share,
-                    .low = 0.001,
-                    .high = 1,
-                    .help = "Smallest change that matters, as a share of the mean"},
-                   confidence,
-                   {.name = "power",
-                    .measure = Measure::confidence,
-                    .low = 0.5,
-                    .high = 0.9999,
-                    .help = "Chance that a change of this size shows",
-                    .optional = true,
-                    .fallback = 0.8}},
-     .result = {"runs of each variant", Measure::ratio, 2, kernels::most_runs},
+     .summary = {"Runs of each of two variants that are needed to show a change",
+                 "Nombre d’essais de chaque variante nécessaire pour déceler un changement",
+                 "Ensayos de cada variante que hacen falta para mostrar un cambio",
+                 "Idadi ya majaribio ya kila aina inayohitajika kuonyesha badiliko"},
+     .arguments = {variation, smallest_change, confidence, power_of_test},
+     .result = {.name = {"runs of each variant", "essais de chaque variante", "ensayos de cada variante",
+                         "majaribio ya kila aina"},
+                .measure = Measure::ratio,
+                .low = 2,
+                .high = kernels::most_runs},
      .kernel = stepwise<[](double variation, double change, double sure, double power) {
          return kernels::runs_needed(variation, change, sure, power);
      }>,
@@ -186,9 +112,17 @@ constexpr Function functions[] = {
                   {{5, 10}, {Error::number}, "Per cent typed without the sign"}}},
     {.name = "OUTLIER",
      .stored = "outlier",
-     .summary = "Which run stands apart from the others, 0 for none",
+     .summary = {"Which run stands apart from the others, 0 for none", "Quel essai s’écarte des autres, 0 si aucun",
+                 "Qué ensayo se aparta de los demás, 0 si ninguno",
+                 "Jaribio lipi liko mbali na mengine, 0 ikiwa hakuna"},
      .arguments = {values, confidence},
-     .result = {"place of the run that stands apart (0: none)", Measure::ratio, 0, 1e9},
+     .result = {.name = {"place of the run that stands apart (0: none)",
+                         "rang de l’essai qui s’écarte (0\u00a0: aucun)",
+                         "posición del ensayo que se aparta (0: ninguno)",
+                         "nafasi ya jaribio lililo mbali (0: hakuna)"},
+                .measure = Measure::ratio,
+                .low = 0,
+                .high = 1e9},
      .kernel = Columnar{kernels::outlier},
      .equations = {"Grubbs' test, two-sided: the farthest run against (n - 1)/√n √(t²/(n - 2 + t²))"},
      .sources = {grubbs},
@@ -197,28 +131,35 @@ constexpr Function functions[] = {
                   {{base_3}, {Error::not_available}, "Three runs tell nothing"}}},
     {.name = "PERFORMANCETIER",
      .stored = "performanceTier",
-     .summary = "Tier of the voluntary performance targets, 0 to 5",
-     .arguments = {{.name = "measure",
-                    .measure = Measure::words,
-                    .help = "What was measured: efficiency as a fraction, CO in g/MJ delivered, PM2.5 in mg/MJ "
-                            "delivered, safety or durability score",
-                    .kind = Kind::choice,
-                    .choices = {"efficiency", "CO", "PM2.5", "safety", "durability"}},
+     .summary = {"Tier of the voluntary performance targets, 0 to 5",
+                 "Niveau des objectifs volontaires de performance, de 0 à 5",
+                 "Nivel de los objetivos voluntarios de desempeño, de 0 a 5",
+                 "Daraja la malengo ya hiari ya utendaji, 0 hadi 5"},
+     .arguments = {measure_of_tier,
                    {.name = "value",
                     .measure = Measure::ratio,
                     .low = 0,
                     .high = 100000,
-                    .help = "Result of the standard's own laboratory test, see STOVE.EXPLAIN",
+                    .help = {"Result of the standard's own laboratory test, see STOVE.EXPLAIN",
+                             "Résultat de l’essai de laboratoire de la norme, voir STOVE.EXPLAIN",
+                             "Resultado del ensayo de laboratorio de la norma, véase STOVE.EXPLAIN",
+                             "Tokeo la jaribio la maabara la kiwango chenyewe, tazama STOVE.EXPLAIN"},
                     .zero_is_doubtful = true}},
-     .result = {"tier", Measure::ratio, 0, 5},
+     .result = {.name = {"tier", "niveau", "nivel", "daraja"}, .measure = Measure::ratio, .low = 0, .high = 5},
      .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
      .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
                    "tiers 1 to 5 at 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ or less",
                    "tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less", "tiers 1 to 5 from 60, 68, 77, 86, 95 up",
                    "tiers 1 to 5 below 35, 25, 20, 15, 10"},
      .sources = {iso_tr_19867_3},
-     .caution = "A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by itself; "
-                "results of other protocols have none.",
+     .caution = {"A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by "
+                 "itself; results of other protocols have none.",
+                 "Un niveau ne vaut que pour un résultat de l’essai de laboratoire de l’ISO 19867-1, et pour chaque "
+                 "grandeur séparément\u00a0; les résultats d’autres protocoles n’en ont pas.",
+                 "Un nivel vale solo para un resultado del ensayo de laboratorio de ISO 19867-1, y para cada magnitud "
+                 "por separado; los resultados de otros protocolos no lo tienen.",
+                 "Daraja ni la tokeo la jaribio la maabara la ISO 19867-1 pekee, na kwa kila kipimo peke yake; matokeo "
+                 "ya taratibu nyingine hayana daraja."},
      .examples = {{{"efficiency", 0.35}, {3, 0}, "ISO/TR 19867-3:2018, from memory of its table"},
                   {{"CO", 11.507}, {1, 0}, "ISO/TR 19867-3:2018: tier 2 is missed by 0.007"},
                   {{"PM2.5", 62}, {4, 0}, "ISO/TR 19867-3:2018: the limit itself has the tier"},

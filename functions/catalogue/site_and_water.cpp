@@ -1,4 +1,4 @@
-#include "functions/catalogue/arguments.hpp"
+#include "functions/catalogue/arguments/test.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/catalogue/tables.hpp"
 #include "functions/kernels/heat.hpp"
@@ -10,15 +10,20 @@ namespace {
 using namespace arguments;
 using namespace sources;
 
-constexpr Argument altitude_of_reading = optional(altitude, "the reading is taken as it is");
-constexpr Argument boils_at_end = optional(boiling_point, "the water boiled at its end temperature");
+constexpr Argument altitude_of_reading =
+    optional(altitude, {"the reading is taken as it is", "la lecture est prise telle quelle",
+                        "la lectura se toma tal cual", "usomaji unachukuliwa kama ulivyo"});
 
 constexpr Function functions[] = {
     {.name = "AIRPRESSURE",
      .stored = "airPressure",
-     .summary = "Air pressure at an altitude",
+     .summary = {"Air pressure at an altitude", "Pression de l’air à une altitude", "Presión del aire a una altitud",
+                 "Kanieneo ya hewa katika mwinuko fulani"},
      .arguments = {altitude, optional(sea_level_pressure, 1013.25)},
-     .result = {"air pressure", Measure::pressure, 250, 1200},
+     .result = {.name = {"air pressure", "pression de l’air", "presión del aire", "kanieneo ya hewa"},
+                .measure = Measure::pressure,
+                .low = 250,
+                .high = 1200},
      .kernel =
          numeric<[]<class Real>(Real const& height, Real const& qnh) { return kernels::air_pressure(height, qnh); }>,
      .equations = {"standard column of ISO 2533 on the geometric altitude, shifted to the sea-level pressure as an "
@@ -30,9 +35,14 @@ constexpr Function functions[] = {
           {{1500.354049, 1020}, {851.390, 0.001}, "Altimeter form at 1500 geopotential m, worked by hand"}}},
     {.name = "BOILINGPOINT",
      .stored = "boilingPoint",
-     .summary = "Boiling point of water at an altitude",
+     .summary = {"Boiling point of water at an altitude", "Point d’ébullition de l’eau à une altitude",
+                 "Punto de ebullición del agua a una altitud", "Kiwango cha kuchemka kwa maji katika mwinuko fulani"},
      .arguments = {altitude, optional(sea_level_pressure, 1013.25)},
-     .result = {"local boiling point", Measure::temperature, 60, 106},
+     .result = {.name = {"local boiling point", "point d’ébullition local", "punto de ebullición local",
+                         "kiwango cha kuchemka mahali hapo"},
+                .measure = Measure::temperature,
+                .low = 60,
+                .high = 106},
      .kernel =
          numeric<[]<class Real>(Real const& height, Real const& qnh) { return kernels::boiling_point(height, qnh); }>,
      .equations = {"saturation temperature (IAPWS-IF97, equation 31) at the air pressure of that altitude"},
@@ -42,9 +52,16 @@ constexpr Function functions[] = {
                   {{5000}, {83.268, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"}}},
     {.name = "BOILINGPOINTAT",
      .stored = "boilingPointAt",
-     .summary = "Boiling point of water under a measured air pressure",
+     .summary = {"Boiling point of water under a measured air pressure",
+                 "Point d’ébullition de l’eau sous une pression de l’air mesurée",
+                 "Punto de ebullición del agua a una presión del aire medida",
+                 "Kiwango cha kuchemka kwa maji chini ya kanieneo ya hewa iliyopimwa"},
      .arguments = {station_pressure, altitude_of_reading},
-     .result = {"local boiling point", Measure::temperature, 60, 106},
+     .result = {.name = {"local boiling point", "point d’ébullition local", "punto de ebullición local",
+                         "kiwango cha kuchemka mahali hapo"},
+                .measure = Measure::temperature,
+                .low = 60,
+                .high = 106},
      .kernel = numeric<[]<class Real>(Real const& pressure, Real const& height) {
          return kernels::boiling_point_at_station(pressure, height);
      }>,
@@ -55,9 +72,13 @@ constexpr Function functions[] = {
                   {{1013, 2000}, {Error::number}, "A sea-level pressure cannot be read at 2000 m"}}},
     {.name = "WATERDENSITY",
      .stored = "waterDensity",
-     .summary = "Density of liquid water",
+     .summary = {"Density of liquid water", "Masse volumique de l’eau liquide", "Densidad del agua líquida",
+                 "Msongamano wa maji"},
      .arguments = {temperature},
-     .result = {"density", Measure::density, 0.9, 1.01},
+     .result = {.name = {"density", "masse volumique", "densidad", "msongamano"},
+                .measure = Measure::density,
+                .low = 0.9,
+                .high = 1.01},
      .kernel = numeric<[]<class Real>(Real const& t) { return kernels::liquid_density(t); }>,
      .equations = {"IAPWS SR6-08, volume at 0.1 MPa"},
      .sources = {iapws_liquid},
@@ -65,14 +86,19 @@ constexpr Function functions[] = {
                   {{95}, {0.961887, 1e-6}, "IAPWS SR6-08(2011), recomputed with iapws 1.5.3"}}},
     {.name = "WATERMASS",
      .stored = "waterMass",
-     .summary = "Mass of a volume of water",
+     .summary = {"Mass of a volume of water", "Masse d’un volume d’eau", "Masa de un volumen de agua",
+                 "Uzito wa maji ya ujazo fulani"},
      .arguments = {{.name = "volume",
                     .measure = Measure::volume,
                     .low = 0.05,
                     .high = 500,
-                    .help = "Volume of the water, read at its temperature"},
+                    .help = {"Volume of the water, read at its temperature", "Volume de l’eau, lu à sa température",
+                             "Volumen del agua, leído a su temperatura", "Ujazo wa maji, uliosomwa kwa halijoto yake"}},
                    temperature},
-     .result = {"mass of the water", Measure::water_mass, 40, 510000},
+     .result = {.name = {"mass of the water", "masse de l’eau", "masa del agua", "uzito wa maji"},
+                .measure = Measure::water_mass,
+                .low = 40,
+                .high = 510000},
      .kernel = numeric<[]<class Real>(Real const& volume, Real const& t) {
          return Real(1000 * (volume * kernels::liquid_density(t)));
      }>,
@@ -82,9 +108,15 @@ constexpr Function functions[] = {
                   {{5, 25}, {4985.235, 0.005}, "5 L at 0.997047 kg/L (IAPWS SR6-08)"}}},
     {.name = "WATERHEAT",
      .stored = "waterHeat",
-     .summary = "Heat that water takes up between two temperatures; negative when it cools",
+     .summary = {"Heat that water takes up between two temperatures; negative when it cools",
+                 "Chaleur reçue par l’eau entre deux températures\u00a0; négative si elle refroidit",
+                 "Calor que recibe el agua entre dos temperaturas; negativo si se enfría",
+                 "Joto linalopokewa na maji kati ya halijoto mbili; hasi yanapopoa"},
      .arguments = {water_mass, start, end, method},
-     .result = {"sensible heat", Measure::energy, -3e5, 3e5},
+     .result = {.name = {"sensible heat", "chaleur sensible", "calor sensible", "joto la kupasha maji"},
+                .measure = Measure::energy,
+                .low = -3e5,
+                .high = 3e5},
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& from, Real const& to, Choice how) {
          return kernels::water_heat(mass, from, to, method_of(how));
      }>,
@@ -97,9 +129,13 @@ constexpr Function functions[] = {
                   {{5000, 20, 94.983, "WBT 4.2.3"}, {1569.3942, 0.00005}, "4.186 × 5 × 74.983, by hand"}}},
     {.name = "EVAPORATIONHEAT",
      .stored = "evaporationHeat",
-     .summary = "Heat that left with the steam",
+     .summary = {"Heat that left with the steam", "Chaleur partie avec la vapeur", "Calor que salió con el vapor",
+                 "Joto lililotoka na mvuke"},
      .arguments = {evaporated, boiling_point, method},
-     .result = {"heat of evaporation", Measure::energy, 0, 2e6},
+     .result = {.name = {"heat of evaporation", "chaleur d’évaporation", "calor de evaporación", "joto la uvukizaji"},
+                .measure = Measure::energy,
+                .low = 0,
+                .high = 2e6},
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& boils_at, Choice how) {
          return kernels::evaporation_heat(mass, boils_at, method_of(how));
      }>,
@@ -111,22 +147,36 @@ constexpr Function functions[] = {
                   {{250, 94.983, "WBT 4.2.3"}, {565, 1e-9}, "2260 × 0.25, by hand"}}},
     {.name = "POTHEAT",
      .stored = "potHeat",
-     .summary = "Heat that a pot or lid takes up; no part of the useful heat unless you add it",
+     .summary = {"Heat that a pot or lid takes up; no part of the useful heat unless you add it",
+                 "Chaleur reçue par une marmite ou un couvercle\u00a0; hors chaleur utile, sauf si vous l’ajoutez",
+                 "Calor que recibe una olla o una tapa; no es parte del calor útil salvo que usted lo sume",
+                 "Joto linalopokewa na sufuria au kifuniko; si sehemu ya joto faafu usipolijumlisha"},
      .arguments = {{.name = "mass",
                     .measure = Measure::metal_mass,
                     .low = 10,
                     .high = 200000,
-                    .help = "Mass of the empty pot or lid"},
+                    .help = {"Mass of the empty pot or lid", "Masse de la marmite vide ou du couvercle",
+                             "Masa de la olla vacía o de la tapa", "Uzito wa sufuria tupu au kifuniko"}},
                    {.name = "material",
                     .measure = Measure::specific_heat,
                     .low = 0.1,
                     .high = 2.5,
-                    .help = "A material's name, as \"aluminium\", or its specific heat",
+                    .help = {"A material's name, as \"aluminium\", or its specific heat",
+                             "Le nom d’un matériau, comme \"aluminium\", ou sa chaleur massique",
+                             "El nombre de un material, como \"aluminium\", o su calor específico",
+                             "Jina la nyenzo, kama \"aluminium\", au joto lake mahususi"},
                     .kind = Kind::number_or_name,
                     .table = &pot_material_table},
-                   named(start, "start", "Temperature of the pot at the start"),
-                   named(end, "end", "Temperature of the pot at the end")},
-     .result = {"heat in the pot", Measure::energy, -6e4, 6e4},
+                   named(start, "start",
+                         {"Temperature of the pot at the start", "Température de la marmite au début",
+                          "Temperatura de la olla al inicio", "Halijoto ya sufuria mwanzoni"}),
+                   named(end, "end",
+                         {"Temperature of the pot at the end", "Température de la marmite à la fin",
+                          "Temperatura de la olla al final", "Halijoto ya sufuria mwishoni"})},
+     .result = {.name = {"heat in the pot", "chaleur dans la marmite", "calor en la olla", "joto katika sufuria"},
+                .measure = Measure::energy,
+                .low = -6e4,
+                .high = 6e4},
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& specific_heat, Real const& from, Real const& to) {
          return kernels::pot_heat(mass, specific_heat, from, to);
      }>,

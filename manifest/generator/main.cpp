@@ -15,11 +15,18 @@ struct Output {
     void (*write)(std::ostream&);
 };
 
+template <hearthcell::Language language> void guide(std::ostream& out) {
+    hearthcell::generator::write_guide(out, language);
+}
+
 constexpr Output outputs[] = {{"idl", hearthcell::generator::write_idl},
                               {"methods", hearthcell::generator::write_methods},
                               {"registration", hearthcell::generator::write_registration},
                               {"menu", hearthcell::generator::write_menu},
-                              {"acceptance-sheet", hearthcell::generator::write_acceptance_sheet}};
+                              {"guide-en", guide<hearthcell::Language::english>},
+                              {"guide-fr", guide<hearthcell::Language::french>},
+                              {"guide-es", guide<hearthcell::Language::spanish>},
+                              {"guide-sw", guide<hearthcell::Language::swahili>}};
 
 int usage() {
     std::cerr << "usage: hearthcell-generate WHAT FILE, where WHAT is readme or one of";

@@ -16,9 +16,8 @@ void begin_line(std::ostream& out, std::size_t line, std::string const& url) {
 
 void write_title(std::ostream& out, menu::Text title) {
     out << "<prop oor:name=\"Title\">";
-    for (menu::Language const language : menu::languages)
-        out << "<value xml:lang=\"" << menu::tag_of(language) << "\">" << escaped(menu::text(title, language))
-            << "</value>";
+    for (Language const language : languages)
+        out << "<value xml:lang=\"" << tag_of(language) << "\">" << escaped(menu::text(title, language)) << "</value>";
     out << "</prop>\n";
 }
 

@@ -13,7 +13,7 @@ void write_methods(std::ostream& out);
 void write_registration(std::ostream& out);
 void write_menu(std::ostream& out);
 void write_readme_table(std::ostream& out);
-void write_acceptance_sheet(std::ostream& out);
+void write_guide(std::ostream& out, Language language);
 
 /// The README with its function table made anew; empty where the marks around it are missing.
 std::string with_function_table(std::string const& readme);
@@ -28,13 +28,19 @@ bool gives_number(Function const& function);
 std::string escaped(std::string_view text);
 
 /// What the wizard says of a function: summary, parts of a block, caution.
-std::string full_summary(Function const& function);
+std::string full_summary(Function const& function, Language language);
 
 /// What the wizard says of an argument: help, unit, range, default.
-std::string full_help(Argument const& argument);
+std::string full_help(Argument const& argument, Language language);
 
 /// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
-std::string parts(Function const& function);
+std::string parts(Function const& function, Language language);
+
+/// "0.12 MJ/kg", with the decimal separator of the language.
+std::string amount(double number, Measure measure, Language language);
+
+/// What an argument allows: "0 to 0.75", or the texts that it can be.
+std::string allowed(Argument const& argument, Language language);
 
 /// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
 std::string signature(Function const& function);

@@ -6,11 +6,11 @@ namespace hearthcell::generator {
 
 void write_readme_table(std::ostream& out) {
     for (Group const& group : catalogue()) {
-        out << "\n### " << group.title << "\n\n| function | gives | unit | source |\n|---|---|---|---|\n";
+        out << "\n### " << group.title.english << "\n\n| function | gives | unit | source |\n|---|---|---|---|\n";
         for (Function const& function : group.functions) {
             std::string_view const unit = unit_of(function.result.measure);
-            std::string const in_block = parts(function);
-            out << "| `" << signature(function) << "` | " << function.summary;
+            std::string const in_block = parts(function, Language::english);
+            out << "| `" << signature(function) << "` | " << function.summary.english;
             if (!in_block.empty())
                 out << (function.result.list ? "; a list of " : "; side by side: ") << in_block;
             out << " | " << (unit.empty() ? "–" : unit) << " | ";

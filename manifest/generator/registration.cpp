@@ -3,24 +3,40 @@
 namespace hearthcell::generator {
 namespace {
 
-std::string property(std::string_view name, std::string const& text) {
-    return "<prop oor:name=\"" + std::string(name) + "\"><value xml:lang=\"en-US\">" + escaped(text) +
-           "</value></prop>";
+std::string value(Language language, std::string const& text) {
+    return "<value xml:lang=\"" + std::string(tag_of(language)) + "\">" + escaped(text) + "</value>";
+}
+
+/// A name: the same in every language, since LibreOffice takes English where it finds no other.
+void write_name(std::ostream& out, std::string_view name, std::string const& text) {
+    out << "<prop oor:name=\"" << name << "\">" << value(Language::english, text) << "</prop>\n";
+}
+
+/// A description in every language, made by full_summary or full_help.
+template <class Entry>
+void write_description(std::ostream& out, Entry const& entry, std::string (*text)(Entry const&, Language)) {
+    out << "<prop oor:name=\"Description\">";
+    for (Language const language : languages)
+        out << value(language, text(entry, language));
+    out << "</prop>\n";
 }
 
 void write_function(std::ostream& out, Function const& function) {
     std::string const shown = "STOVE." + std::string(function.name);
-    out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n"
-        << "     " << property("DisplayName", shown) << "\n"
-        << "     " << property("Description", full_summary(function)) << "\n"
-        << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n"
-        << "     " << property("CompatibilityName", shown) << "\n"
-        << "     <node oor:name=\"Parameters\">\n";
-    for (Argument const& argument : function.arguments)
-        out << "      <node oor:name=\"" << identifier(argument.name) << "\" oor:op=\"replace\">\n"
-            << "       " << property("DisplayName", std::string(argument.name)) << "\n"
-            << "       " << property("Description", full_help(argument)) << "\n"
-            << "      </node>\n";
+    out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n     ";
+    write_name(out, "DisplayName", shown);
+    out << "     ";
+    write_description(out, function, full_summary);
+    out << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n     ";
+    write_name(out, "CompatibilityName", shown);
+    out << "     <node oor:name=\"Parameters\">\n";
+    for (Argument const& argument : function.arguments) {
+        out << "      <node oor:name=\"" << identifier(argument.name) << "\" oor:op=\"replace\">\n       ";
+        write_name(out, "DisplayName", std::string(argument.name));
+        out << "       ";
+        write_description(out, argument, full_help);
+        out << "      </node>\n";
+    }
     out << "     </node>\n    </node>\n";
 }
 

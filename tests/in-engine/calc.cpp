@@ -56,6 +56,10 @@ std::filesystem::path package() {
     return chosen != nullptr ? chosen : PACKAGE;
 }
 
+std::filesystem::path package_of(Office const& office) {
+    return office.folder() / "bundled" / package().stem();
+}
+
 Office& office_with_package() {
     bool const fresh = !with_package;
     Office& office = running(with_package, {.package = package()});

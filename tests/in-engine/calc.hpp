@@ -37,6 +37,9 @@ std::filesystem::path package();
 Office& office_with_package();
 Office& office_without_package();
 
+/// The folder that an office's package was unpacked into.
+std::filesystem::path package_of(Office const& office);
+
 /// A folder for the files of a test.
 std::filesystem::path scratch_folder();
 

@@ -3,6 +3,7 @@
 #include "commands.hpp"
 
 #include "extension/menu/commands.hpp"
+#include "manifest/generator/guide/words.hpp"
 #include "office/process.hpp"
 #include "office/text.hpp"
 
@@ -66,11 +67,6 @@ private:
     Reference<css::container::XHierarchicalNameAccess> node;
 };
 
-/// The folder that an office's package was unpacked into.
-std::filesystem::path package_of(Office const& office) {
-    return office.folder() / "bundled" / package().stem();
-}
-
 void make_template(Office& office, std::filesystem::path const& file, std::string const& says) {
     std::filesystem::create_directories(file.parent_path());
     Document document = Document::blank(office);
@@ -102,6 +98,10 @@ std::string first_cell_of_new(Office& office, Document const& from, std::string 
     return text;
 }
 
+std::string guide_title(Language language) {
+    return std::string(generator::guide::word(generator::guide::Word::title, language));
+}
+
 } // namespace
 
 TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
@@ -123,7 +123,7 @@ TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
     make_template(office, templates / "fr/comparison.ots", "une comparaison");
     EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record");
     EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "a comparison");
-    EXPECT_NE(first_cell_of_new(office, from, "function-guide"), "nothing was opened");
+    EXPECT_EQ(first_cell_of_new(office, from, "function-guide"), guide_title(Language::english));
 }
 
 TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
@@ -137,13 +137,14 @@ TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
     make_template(office, templates / "fr/comparison.ots", "une comparaison");
     EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record"); // there is none in French
     EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "une comparaison");
+    EXPECT_EQ(first_cell_of_new(office, from, "function-guide"), guide_title(Language::french));
     EXPECT_NE(command(office, from, "edition-and-licence").words.find("Texte de la licence"), std::string::npos);
 }
 
 TEST(TheMenu, SaysInWordsThatAFileIsMissingOrCannotBeOpened) {
     Office office({.package = package()});
     Document const from = Document::blank(office);
-    std::filesystem::path const guide = package_of(office) / "guide.fods";
+    std::filesystem::path const guide = package_of(office) / "guide/en.ods";
     std::filesystem::remove(guide);
     Said said = command(office, from, "function-guide");
     EXPECT_EQ(said.state, Said::State::failed);

@@ -8,8 +8,8 @@ namespace hearthcell::tests {
 
 TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
     for (std::size_t place = 0; place < menu::text_count; ++place) {
-        std::string_view const english = menu::text(menu::Text(place), menu::Language::english);
-        for (menu::Language const language : menu::languages) {
+        std::string_view const english = menu::text(menu::Text(place), Language::english);
+        for (Language const language : languages) {
             std::string_view const text = menu::text(menu::Text(place), language);
             EXPECT_FALSE(text.empty()) << english;
             for (char const* const mark : {"%1", "%2", "~"})
@@ -20,7 +20,7 @@ TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
 }
 
 TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
-    for (menu::Language const language : menu::languages) {
+    for (Language const language : languages) {
         std::set<char> letters;
         for (menu::Entry const& entry : menu::entries) {
             std::string_view const label = menu::text(entry.label, language);
@@ -32,12 +32,12 @@ TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
 }
 
 TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
-    EXPECT_EQ(menu::language_of("fr-BE"), menu::Language::french);
-    EXPECT_EQ(menu::language_of("es"), menu::Language::spanish);
-    EXPECT_EQ(menu::language_of("sw-TZ"), menu::Language::swahili);
-    EXPECT_EQ(menu::language_of("en-GB"), menu::Language::english);
-    EXPECT_EQ(menu::language_of("fro"), menu::Language::english); // Old French has a code of three letters
-    EXPECT_EQ(menu::language_of(""), menu::Language::english);
+    EXPECT_EQ(language_of("fr-BE"), Language::french);
+    EXPECT_EQ(language_of("es"), Language::spanish);
+    EXPECT_EQ(language_of("sw-TZ"), Language::swahili);
+    EXPECT_EQ(language_of("en-GB"), Language::english);
+    EXPECT_EQ(language_of("fro"), Language::english); // Old French has a code of three letters
+    EXPECT_EQ(language_of(""), Language::english);
 }
 
 } // namespace hearthcell::tests

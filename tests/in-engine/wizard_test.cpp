@@ -66,11 +66,12 @@ TEST(Wizard, ShowsWhatTheCatalogueSaysOfEveryFunctionAndArgument) {
             std::string const name = "STOVE." + std::string(function.name);
             ASSERT_TRUE(shown.contains(name)) << name;
             Description const& description = shown.at(name);
-            EXPECT_EQ(description.text, generator::full_summary(function));
+            EXPECT_EQ(description.text, generator::full_summary(function, Language::english));
             ASSERT_EQ(description.arguments.size(), function.arguments.size()) << name;
             for (std::size_t i = 0; i < function.arguments.size(); ++i) {
                 EXPECT_EQ(utf8(description.arguments[i].Name), function.arguments[i].name) << name;
-                EXPECT_EQ(utf8(description.arguments[i].Description), generator::full_help(function.arguments[i]))
+                EXPECT_EQ(utf8(description.arguments[i].Description),
+                          generator::full_help(function.arguments[i], Language::english))
                     << name;
             }
         }

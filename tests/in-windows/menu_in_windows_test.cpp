@@ -21,21 +21,21 @@ using css::uno::UNO_QUERY_THROW;
 
 namespace {
 
-std::string label(menu::Text which, menu::Language language) {
+std::string label(menu::Text which, Language language) {
     std::string text(menu::text(which, language));
     std::erase(text, '~');
     return text;
 }
 
-std::string name_of(testing::TestParamInfo<menu::Language> const& language) {
+std::string name_of(testing::TestParamInfo<Language> const& language) {
     constexpr char const* names[] = {"English", "French", "Spanish", "Swahili"};
     return names[std::size_t(language.param)];
 }
 
-class MenuInWindows : public testing::TestWithParam<menu::Language> {
+class MenuInWindows : public testing::TestWithParam<Language> {
 protected:
-    menu::Language const language = GetParam();
-    Office office{{.package = package(), .menus = std::string(menu::tag_of(language)), .windows = true}};
+    Language const language = GetParam();
+    Office office{{.package = package(), .menus = std::string(tag_of(language)), .windows = true}};
     Screen screen{office};
     std::filesystem::path const packaged = office.folder() / "bundled" / package().stem();
 
@@ -170,6 +170,6 @@ TEST_P(MenuInWindows, AsksWhereToSaveTheCopyForSharing) {
     picture("the copy");
 }
 
-INSTANTIATE_TEST_SUITE_P(In, MenuInWindows, testing::ValuesIn(menu::languages), name_of);
+INSTANTIATE_TEST_SUITE_P(In, MenuInWindows, testing::ValuesIn(languages), name_of);
 
 } // namespace hearthcell::tests

@@ -44,8 +44,8 @@ TEST(CatalogueTexts, NamesLookLikeNoCellReference) {
 TEST(CatalogueTexts, SummariesAreTidyAndStartWithACapital) {
     for_every_function([](Function const& function) {
         expect_tidy(function.summary, function.name);
-        EXPECT_TRUE(is_upper(function.summary[0])) << function.name << ": " << function.summary;
-        EXPECT_LE(function.summary.size(), 100U) << function.name << ": too long for a table";
+        EXPECT_TRUE(is_upper(function.summary.english[0])) << function.name << ": " << function.summary.english;
+        EXPECT_LE(function.summary.english.size(), 100U) << function.name << ": too long for a table";
         expect_functions_named_in(function.summary, function.name);
     });
 }
@@ -53,7 +53,7 @@ TEST(CatalogueTexts, SummariesAreTidyAndStartWithACapital) {
 TEST(CatalogueTexts, HelpTextsAreTidyAndStartWithACapital) {
     for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
         expect_tidy(argument.help, whose);
-        EXPECT_TRUE(is_upper(argument.help[0])) << whose << ": " << argument.help;
+        EXPECT_TRUE(is_upper(argument.help.english[0])) << whose << ": " << argument.help.english;
         expect_functions_named_in(argument.help, whose);
         if (!argument.absent_means.empty())
             expect_tidy(argument.absent_means, whose);

@@ -16,7 +16,7 @@ constexpr std::string_view checked_elsewhere[] = {"A temperature log", "Repeated
 
 TEST(Coverage, EveryFunctionHasAtLeastThreePublishedValues) {
     for (Group const& group : catalogue()) {
-        if (std::ranges::find(checked_elsewhere, group.title) != std::end(checked_elsewhere))
+        if (std::ranges::find(checked_elsewhere, group.title.english) != std::end(checked_elsewhere))
             continue;
         for (Function const& function : group.functions) {
             // What gives words has its sentences checked elsewhere.

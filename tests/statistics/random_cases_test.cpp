@@ -40,17 +40,18 @@ std::vector<double> answer(Case const& asked) {
 }
 
 bool is_probability(Function const& function, std::size_t part) {
-    return function.result.parts.size() > part && function.result.parts[part].name == "p";
+    return function.result.parts.size() > part && function.result.parts[part].name.english == "p";
 }
 
 /// Limits and differences are sums: what cancels in them is as exact as the largest of them.
 double scale_of(Function const& function, std::vector<double> const& expected, std::size_t part) {
-    bool const is_sum = function.result.parts.size() > part && (function.result.parts[part].name.ends_with("limit") ||
-                                                                function.result.parts[part].name == "difference" ||
-                                                                function.result.parts[part].name == "saving");
+    bool const is_sum =
+        function.result.parts.size() > part && (function.result.parts[part].name.english.ends_with("limit") ||
+                                                function.result.parts[part].name.english == "difference" ||
+                                                function.result.parts[part].name.english == "saving");
     double scale = std::fabs(expected[part]);
     for (std::size_t i = 0; is_sum && i < 6 && i < expected.size(); ++i)
-        if (!is_absent(expected[i]) && function.result.parts[i].name.ends_with("limit"))
+        if (!is_absent(expected[i]) && function.result.parts[i].name.english.ends_with("limit"))
             scale = std::max(scale, std::fabs(expected[i]));
     return is_sum && function.name == "SAVING" ? std::max(scale, 1.0) : scale; // 1 is what a saving is taken from
 }

@@ -1,0 +1,96 @@
+#include "functions/catalogue/arguments/test.hpp"
+#include "functions/catalogue/sources.hpp"
+#include "functions/kernels/boil_time.hpp"
+
+namespace hearthcell {
+namespace {
+
+using namespace arguments;
+using namespace sources;
+
+constexpr Function functions[] = {
+    {.name = "NORMALBOILTIME",
+     .stored = "normalBoilTime",
+     .summary = {"Boil time scaled to a standard rise and mass of water",
+                 "Temps d’ébullition ramené à une élévation et à une masse d’eau normalisées",
+                 "Tiempo de ebullición ajustado a una elevación y una masa de agua estándar",
+                 "Muda wa kuchemka kwa ongezeko la halijoto na uzito wa maji sanifu"},
+     .arguments = {minutes, start, end, optional(standard_rise, 75),
+                   optional(water_mass, {"the time is not scaled by mass", "le temps n’est pas ramené à une masse",
+                                         "el tiempo no se ajusta por la masa", "muda haulinganishwi kwa uzito"}),
+                   optional(standard_mass, {"the time is not scaled by mass", "le temps n’est pas ramené à une masse",
+                                            "el tiempo no se ajusta por la masa", "muda haulinganishwi kwa uzito"})},
+     .result = {.name = {"normalised boil time", "temps d’ébullition normalisé", "tiempo de ebullición normalizado",
+                         "muda wa kuchemka uliosanifishwa"},
+                .measure = Measure::minutes,
+                .low = 0.1,
+                .high = 14400},
+     .kernel = numeric<[]<class Real>(Real const& time, Real const& from, Real const& to, Real const& rise,
+                                      Real const& water, Real const& standard) {
+         return kernels::normal_boil_time(time, from, to, rise, water, standard);
+     }>,
+     .equations = {"time × standard rise/(end - start), × standard mass/water mass where given"},
+     .sources = {wbt_3, wbt_4_2_3},
+     .examples = {{{28, 20, 94.983}, {28.006348, 5e-7}, "28 × 75/74.983, by hand"},
+                  {{17, 28, 86.6, 75, 4000, 5000}, {27.197099, 5e-7}, "By hand"},
+                  {{17, 28, 86.6}, {21.757679, 5e-7}, "By hand"},
+                  {{17, 95, 20}, {Error::number}, "The water did not warm up"}}},
+    {.name = "MODELBOILTIME",
+     .stored = "modelBoilTime",
+     .summary = {"Boil time under standard conditions, with heat loss",
+                 "Temps d’ébullition dans des conditions normalisées, avec perte de chaleur",
+                 "Tiempo de ebullición en condiciones estándar, con pérdida de calor",
+                 "Muda wa kuchemka katika hali sanifu, pamoja na upotevu wa joto"},
+     .arguments = {minutes, start, end, air, water_mass, heat_loss, pot_capacity,
+                   optional(named(start, "standard start",
+                                  {"Start temperature that the time is carried to",
+                                   "Température de départ à laquelle le temps est ramené",
+                                   "Temperatura inicial a la que se ajusta el tiempo",
+                                   "Halijoto ya mwanzo ambayo muda unalinganishwa nayo"}),
+                            25),
+                   optional(named(end, "standard end",
+                                  {"End temperature that the time is carried to",
+                                   "Température finale à laquelle le temps est ramené",
+                                   "Temperatura final a la que se ajusta el tiempo",
+                                   "Halijoto ya mwisho ambayo muda unalinganishwa nayo"}),
+                            100),
+                   optional(standard_mass, {"the mass of water of the test", "la masse d’eau de l’essai",
+                                            "la masa de agua del ensayo", "uzito wa maji ya jaribio"}),
+                   optional(named(air, "standard air",
+                                  {"Temperature of the air that the time is carried to",
+                                   "Température de l’air à laquelle le temps est ramené",
+                                   "Temperatura del aire a la que se ajusta el tiempo",
+                                   "Halijoto ya hewa ambayo muda unalinganishwa nayo"}),
+                            {"the standard start temperature", "la température de départ normalisée",
+                             "la temperatura inicial estándar", "halijoto sanifu ya mwanzo"})},
+     .result = {.name = {"boil time under standard conditions", "temps d’ébullition dans des conditions normalisées",
+                         "tiempo de ebullición en condiciones estándar", "muda wa kuchemka katika hali sanifu"},
+                .measure = Measure::minutes,
+                .low = 0.1,
+                .high = 14400},
+     .kernel =
+         numeric<[]<class Real>(Real const& time, Real const& from, Real const& to, Real const& ambient,
+                                Real const& water, Real const& loss, Real const& pot, Real const& standard_from,
+                                Real const& standard_to, Real const& standard_water, Real const& standard_ambient) {
+             kernels::Heating<Real> const test{water, from, to, ambient};
+             kernels::Heating<Real> const standard{is_absent(standard_water) ? water : standard_water, standard_from,
+                                                   standard_to,
+                                                   is_absent(standard_ambient) ? standard_from : standard_ambient};
+             return kernels::model_boil_time(time, test, standard, loss, pot);
+         }>,
+     .equations = {"C dT/dt = P - UA (T - air): P from the test, the time from P at standard conditions"},
+     .sources = {lumped_heating, iapws_liquid},
+     .examples =
+         {{{28, 20, 94.983, 20, 5000, 5, 450}, {28.020941, 5e-7}, "The closed form, computed apart"},
+          {{17, 28, 86.6, 26, 4000, 5, 450, 25, 100, 5000}, {28.104332, 5e-7}, "The closed form, computed apart"},
+          {{17, 28, 86.6, 26, 4000, 10, 450, 25, 100, 5000}, {29.611844, 5e-7}, "The closed form, computed apart"},
+          {{100, 20, 80, 20, 5000, 15, 450}, {Error::number}, "913.6 W against a loss of 1200 W: never boils"}}},
+};
+
+} // namespace
+
+std::span<Function const> standard_boil_time() {
+    return functions;
+}
+
+} // namespace hearthcell
