@@ -95,21 +95,6 @@ void add_chart(Reference<css::table::XTableChartsSupplier> const& sheet, std::ve
     }
 }
 
-void add_footer(office::Document const& workbook, std::string const& page, std::vector<ReadText>& texts) {
-    Reference<css::style::XStyleFamiliesSupplier> const styles(workbook.model(), UNO_QUERY_THROW);
-    Reference<css::container::XNameAccess> const pages(styles->getStyleFamilies()->getByName("PageStyles"),
-                                                       UNO_QUERY_THROW);
-    Reference<css::beans::XPropertySet> const style(pages->getByName(office::wide(page)), UNO_QUERY_THROW);
-    Reference<css::sheet::XHeaderFooterContent> const footer(style->getPropertyValue("RightPageFooterContent"),
-                                                             UNO_QUERY_THROW);
-    std::string text = narrow(footer->getCenterText()->getString());
-    for (std::size_t at = text.find('\n'); at != std::string::npos; at = text.find('\n')) {
-        texts.push_back({"footer", text.substr(0, at)});
-        text.erase(0, at + 1);
-    }
-    texts.push_back({"footer", text});
-}
-
 Reference<css::sheet::XSpreadsheet> sheet_of(office::Document const& workbook, int place) {
     Reference<css::container::XIndexAccess> const all(workbook.model()->getSheets(), UNO_QUERY_THROW);
     return {all->getByIndex(place), UNO_QUERY_THROW};
@@ -143,10 +128,22 @@ std::vector<ReadText> read_texts(office::Document const& workbook) {
             texts.push_back({"name of a sheet", workbook.sheet(place).name()});
             add_cells(sheet, texts);
             add_chart(Reference<css::table::XTableChartsSupplier>(sheet, UNO_QUERY_THROW), texts);
-            add_footer(workbook, word(sheet, "PageStyle"), texts);
         }
     });
     return texts;
+}
+
+std::string footer_of(office::Document const& workbook, int place) {
+    return office::asking("reading a footer", [&] {
+        Reference<css::style::XStyleFamiliesSupplier> const styles(workbook.model(), UNO_QUERY_THROW);
+        Reference<css::container::XNameAccess> const pages(styles->getStyleFamilies()->getByName("PageStyles"),
+                                                           UNO_QUERY_THROW);
+        std::string const page = word(sheet_of(workbook, place), "PageStyle");
+        Reference<css::beans::XPropertySet> const style(pages->getByName(office::wide(page)), UNO_QUERY_THROW);
+        Reference<css::sheet::XHeaderFooterContent> const footer(style->getPropertyValue("RightPageFooterContent"),
+                                                                 UNO_QUERY_THROW);
+        return flag(style, "FooterIsOn") ? narrow(footer->getCenterText()->getString()) : "";
+    });
 }
 
 std::string errors_on(office::Document const& workbook, int place) {

@@ -30,9 +30,12 @@ struct ReadText {
     std::string text;
 };
 
-/// Names of sheets, texts of cells that are no formula, messages of validations, page footers, titles of charts: in an
-/// order that is the same in every language.
+/// Names of sheets, texts of cells that are no formula, messages of validations, titles of charts: in an order that is
+/// the same in every language.
 std::vector<ReadText> read_texts(office::Document const& workbook);
+
+/// What a printed sheet says at its foot; the office joins the paragraphs.
+std::string footer_of(office::Document const& workbook, int sheet);
 
 /// The cells of a sheet that show an error; empty when none does.
 std::string errors_on(office::Document const& workbook, int sheet);

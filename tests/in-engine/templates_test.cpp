@@ -78,6 +78,21 @@ TEST_P(Template, SaysEveryTextInItsLanguage) {
         EXPECT_EQ(here[place].text, in_language(english[place].text)) << here[place].where;
 }
 
+TEST_P(Template, PrintsTheCautionsAtTheFootOfEachSheet) {
+    Document const workbook = open();
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet) {
+        std::string const footer = footer_of(workbook, sheet);
+        for (std::string const caution :
+             {"Cautions: fire, scalding water and carbon monoxide injure and kill. Test outdoors or under a hood that "
+              "draws, never alone, with a carbon monoxide alarm at head height and sand or an extinguisher at hand. "
+              "Headache or dizziness: stop and get into fresh air.",
+              "Gloves, closed shoes, no synthetic clothes, no petrol or paraffin on a live fire. Stand the scale beside "
+              "the stove instead of carrying a boiling pot. Char lights up again by itself: keep it in a metal bucket "
+              "with a lid. Local codes, the makers’ instructions and licensed practice come before this sheet."})
+            EXPECT_NE(footer.find(in_language(caution)), std::string::npos) << footer;
+    }
+}
+
 TEST_P(Template, SaysThatHearthcellIsMissing) {
     Document workbook = open(office_without_package());
     workbook.recalculate();
