@@ -1,11 +1,15 @@
-// Recalculates a workbook in a fresh LibreOffice that has the package, and prints the blocks that it names print_….
+// Fills the templates with invented data in a fresh LibreOffice that has the package, prints the blocks that they name
+// print_…, and lists the templates that this LibreOffice offers.
 
+#include "demo_data.hpp"
 #include "guide_verdict.hpp"
 #include "office/document.hpp"
+#include "office/templates.hpp"
 #include "text_table.hpp"
 
 #include <algorithm>
 #include <iostream>
+#include <map>
 #include <stdexcept>
 
 namespace {
@@ -65,33 +69,69 @@ void print_blocks(office::Document const& workbook) {
         throw std::runtime_error(std::to_string(errors) + " of the printed cells show an error");
 }
 
-void demonstrate(std::filesystem::path const& package, std::filesystem::path const& source,
+void demonstrate(office::Office& office, std::filesystem::path const& source, std::filesystem::path const& data,
                  std::filesystem::path const& output) {
-    office::Office office({.package = package});
-    if (office.functions("STOVE.").empty())
-        throw std::runtime_error("LibreOffice did not load the package " + package.string());
-    office::Document workbook = office::Document::open(office, source);
+    office::Document workbook = office::Document::open(office, source, office::Access::read_write);
+    fill(workbook, data);
     workbook.recalculate();
     print_blocks(workbook);
 
-    std::filesystem::create_directories(output);
     for (char const* extension : {".ods", ".pdf"}) {
         auto const copy = output / source.filename().replace_extension(extension);
         workbook.save(copy);
         std::cout << (copy.extension() == ".pdf" ? "As PDF:        " : "Recalculated:  ") << copy.string() << "\n";
     }
+    std::cout << "\n";
+}
+
+/// "Hearthcell (fr)" → fr
+std::string language_of(std::string const& group) {
+    auto const opening = group.find('(');
+    return opening == std::string::npos ? "en" : group.substr(opening + 1, group.find(')') - opening - 1);
+}
+
+void list_templates(office::Office& office) {
+    std::map<std::string, std::vector<std::string>> rows; // by the name of the file
+    for (office::OfferedTemplate const& offered : office::offered_templates(office, "Hearthcell")) {
+        auto& row = rows[offered.file];
+        row.resize(3);
+        row[0] = offered.file;
+        std::string const language = language_of(offered.group);
+        if (language == "en")
+            row[1] = offered.title;
+        row[2] += (row[2].empty() ? "" : " ") + language;
+    }
+    if (rows.empty())
+        throw std::runtime_error("LibreOffice offers no template of the package");
+    TextTable table{{{"template", "title in English", "languages"}}, 1, {false, false, false}};
+    for (auto const& [name, row] : rows)
+        table.rows.push_back(row);
+    std::cout << "Templates in Calc's Template Manager\n" << draw(table);
+}
+
+void demonstrate_all(std::filesystem::path const& package, std::filesystem::path const& templates,
+                     std::filesystem::path const& data, std::filesystem::path const& output) {
+    office::Office office({.package = package});
+    if (office.functions("STOVE.").empty())
+        throw std::runtime_error("LibreOffice did not load the package " + package.string());
+    std::filesystem::create_directories(output);
+    std::vector<std::filesystem::path> files{std::filesystem::directory_iterator(data), {}};
+    std::ranges::sort(files);
+    for (auto const& file : files)
+        demonstrate(office, templates / file.filename().replace_extension(".ots"), file, output);
+    list_templates(office);
     std::cout << "Function guide: " << guide_verdict(office, package) << "\n";
 }
 
 } // namespace
 
 int main(int count, char** words) {
-    if (count != 4) {
-        std::cerr << "usage: hearthcell-demo PACKAGE.oxt WORKBOOK.fods OUTPUT-FOLDER\n";
+    if (count != 5) {
+        std::cerr << "usage: hearthcell-demo PACKAGE.oxt FOLDER-OF-TEMPLATES FOLDER-OF-DATA OUTPUT-FOLDER\n";
         return 2;
     }
     try {
-        demonstrate(words[1], words[2], words[3]);
+        demonstrate_all(words[1], words[2], words[3], words[4]);
         return 0;
     } catch (std::exception const& problem) {
         std::cerr << "hearthcell-demo: " << problem.what() << "\n";

@@ -2,6 +2,7 @@
 
 #include "office/text.hpp"
 
+#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/FillDirection.hpp>
 #include <com/sun/star/sheet/XArrayFormulaRange.hpp>
@@ -11,6 +12,8 @@
 #include <com/sun/star/sheet/XCellSeries.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
+#include <com/sun/star/util/CellProtection.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
 
 namespace css = com::sun::star;
 using css::uno::Any;
@@ -26,6 +29,24 @@ template <class Interface, class From> Reference<Interface> as(Reference<From> c
 
 std::string shown_in(Reference<css::table::XCell> const& cell) {
     return narrow(as<css::text::XTextRange>(cell)->getString());
+}
+
+bool is_locked(Reference<css::table::XCell> const& cell) {
+    css::util::CellProtection protection;
+    as<css::beans::XPropertySet>(cell)->getPropertyValue("CellProtection") >>= protection;
+    return protection.IsLocked;
+}
+
+void type_one(Reference<css::table::XCell> const& cell, CellValue const& value, bool is_protected) {
+    auto const* const words = std::get_if<std::string>(&value);
+    if (words != nullptr && words->empty())
+        return;
+    if (is_protected && is_locked(cell))
+        throw std::runtime_error("a locked cell cannot be typed into");
+    if (words != nullptr)
+        as<css::text::XTextRange>(cell)->setString(wide(*words));
+    else
+        cell->setValue(std::get<double>(value));
 }
 
 } // namespace
@@ -76,6 +97,16 @@ void Sheet::formulas(std::string const& top_left, TextRows const& rows) {
             sheet_->getCellRangeByPosition(corner.StartColumn, corner.StartRow, corner.StartColumn + width - 1,
                                            corner.StartRow + block.getLength() - 1);
         as<css::sheet::XCellRangeFormula>(target)->setFormulaArray(block);
+    });
+}
+
+void Sheet::type(std::string const& address, ValueRows const& rows) {
+    asking("typing into " + address, [&] {
+        auto const cells = range(address);
+        bool const is_protected = as<css::util::XProtectable>(sheet_)->isProtected();
+        for (std::size_t row = 0; row < rows.size(); ++row)
+            for (std::size_t column = 0; column < rows[row].size(); ++column)
+                type_one(cells->getCellByPosition(sal_Int32(column), sal_Int32(row)), rows[row][column], is_protected);
     });
 }
 

@@ -30,6 +30,8 @@ public:
     void text(std::string const& address, std::string const& value);
     void formula(std::string const& address, std::string const& text); // as if typed: also numbers and texts
     void array_formula(std::string const& range, std::string const& text);
+    /// Numbers and texts, where a person may type them: throws at a cell that is locked. Leaves empty texts out.
+    void type(std::string const& range, ValueRows const& rows);
     void formulas(std::string const& top_left, TextRows const& rows); // one call for the whole block
     void fill_down(std::string const& range);                         // from its first row
 

@@ -11,7 +11,7 @@ namespace hearthcell::workbook {
 namespace {
 
 // Attributes that hold a formula, a condition or an address.
-constexpr std::array<std::string_view, 14> formulas{
+constexpr std::array<std::string_view, 17> formulas{
     "table:formula",
     "table:expression",
     "table:condition",
@@ -25,6 +25,9 @@ constexpr std::array<std::string_view, 14> formulas{
     "style:base-cell-address",
     "chart:values-cell-range-address",
     "chart:label-cell-address",
+    "chart:error-upper-range",
+    "chart:error-lower-range",
+    "draw:notify-on-update-of-ranges",
     "xlink:href",
 };
 // Attributes whose whole content is read by people.

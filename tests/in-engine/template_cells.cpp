@@ -1,0 +1,171 @@
+// What the templates' tests ask the office that the driver has no helper for.
+
+#include "office/text.hpp"
+#include "templates.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/chart/XAxisXSupplier.hpp>
+#include <com/sun/star/chart/XAxisYSupplier.hpp>
+#include <com/sun/star/chart/XChartDocument.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
+#include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XHeaderFooterContent.hpp>
+#include <com/sun/star/sheet/XSheetCellCursor.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
+#include <com/sun/star/table/CellContentType.hpp>
+#include <com/sun/star/table/XTableChartsSupplier.hpp>
+#include <com/sun/star/text/XTextRange.hpp>
+#include <com/sun/star/util/CellProtection.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
+
+namespace hearthcell::tests {
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+using office::narrow;
+
+namespace {
+
+std::string word(Reference<css::uno::XInterface> const& object, char const* property) {
+    rtl::OUString text;
+    Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
+            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
+    return narrow(text);
+}
+
+bool flag(Reference<css::uno::XInterface> const& object, char const* property) {
+    bool value = false;
+    Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
+            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
+    return value;
+}
+
+/// "$Bench.$C$9" → C9
+std::string short_name(Reference<css::table::XCell> const& cell) {
+    std::string name = word(cell, "AbsoluteName");
+    name.erase(0, name.rfind('.') + 1);
+    std::erase(name, '$');
+    return name;
+}
+
+template <class Work> void each_used_cell(Reference<css::sheet::XSpreadsheet> const& sheet, Work work) {
+    auto const cursor = sheet->createCursor();
+    Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(false);
+    auto const end = Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
+    for (sal_Int32 row = 0; row <= end.EndRow; ++row)
+        for (sal_Int32 column = 0; column <= end.EndColumn; ++column)
+            work(sheet->getCellByPosition(column, row));
+}
+
+Reference<css::beans::XPropertySet> validation_of(Reference<css::table::XCell> const& cell) {
+    Reference<css::beans::XPropertySet> validation;
+    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("Validation") >>= validation;
+    return validation;
+}
+
+void add_cells(Reference<css::sheet::XSpreadsheet> const& sheet, std::vector<ReadText>& texts) {
+    each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
+        std::string const name = short_name(cell);
+        if (cell->getType() == css::table::CellContentType_TEXT)
+            texts.push_back({name, narrow(Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString())});
+        auto const validation = validation_of(cell);
+        for (char const* part : {"ErrorTitle", "ErrorMessage", "InputTitle", "InputMessage"})
+            texts.push_back({name + " " + part, word(validation, part)});
+    });
+}
+
+void add_chart(Reference<css::table::XTableChartsSupplier> const& sheet, std::vector<ReadText>& texts) {
+    Reference<css::container::XIndexAccess> const charts(sheet->getCharts(), UNO_QUERY_THROW);
+    for (sal_Int32 place = 0; place < charts->getCount(); ++place) {
+        Reference<css::document::XEmbeddedObjectSupplier> const frame(charts->getByIndex(place), UNO_QUERY_THROW);
+        Reference<css::chart::XChartDocument> const chart(frame->getEmbeddedObject(), UNO_QUERY_THROW);
+        texts.push_back({"title of a chart", word(chart->getTitle(), "String")});
+        auto const diagram = chart->getDiagram();
+        if (Reference<css::chart::XAxisXSupplier> const axis(diagram, UNO_QUERY); axis.is())
+            texts.push_back({"axis of a chart", word(axis->getXAxisTitle(), "String")});
+        if (Reference<css::chart::XAxisYSupplier> const axis(diagram, UNO_QUERY); axis.is())
+            texts.push_back({"axis of a chart", word(axis->getYAxisTitle(), "String")});
+    }
+}
+
+Reference<css::sheet::XSpreadsheet> sheet_of(office::Document const& workbook, int place) {
+    Reference<css::container::XIndexAccess> const all(workbook.model()->getSheets(), UNO_QUERY_THROW);
+    return {all->getByIndex(place), UNO_QUERY_THROW};
+}
+
+/// What is wrong with a cell of a protected sheet; empty when nothing is.
+std::string fault_of(Reference<css::table::XCell> const& cell) {
+    css::util::CellProtection protection;
+    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("CellProtection") >>= protection;
+    bool const is_formula = cell->getType() == css::table::CellContentType_FORMULA;
+    if (is_formula && !protection.IsLocked)
+        return "holds a formula and is not locked";
+    if (is_formula || protection.IsLocked)
+        return "";
+    std::string const style = word(cell, "CellStyle");
+    if (!style.starts_with("Input") && !style.starts_with("input"))
+        return "is not locked, but looks like " + style;
+    bool const holds_words = style == "Input" || style == "input, words";
+    auto const validation = validation_of(cell);
+    bool const is_checked = flag(validation, "ShowErrorMessage") && !word(validation, "ErrorMessage").empty();
+    return holds_words || is_checked ? "" : "is for a number, but no message says which one";
+}
+
+} // namespace
+
+std::vector<ReadText> read_texts(office::Document const& workbook) {
+    std::vector<ReadText> texts;
+    office::asking("reading every text", [&] {
+        for (int place = 0; place < workbook.sheets(); ++place) {
+            auto const sheet = sheet_of(workbook, place);
+            texts.push_back({"name of a sheet", workbook.sheet(place).name()});
+            add_cells(sheet, texts);
+            add_chart(Reference<css::table::XTableChartsSupplier>(sheet, UNO_QUERY_THROW), texts);
+        }
+    });
+    return texts;
+}
+
+std::string footer_of(office::Document const& workbook, int place) {
+    return office::asking("reading a footer", [&] {
+        Reference<css::style::XStyleFamiliesSupplier> const styles(workbook.model(), UNO_QUERY_THROW);
+        Reference<css::container::XNameAccess> const pages(styles->getStyleFamilies()->getByName("PageStyles"),
+                                                           UNO_QUERY_THROW);
+        std::string const page = word(sheet_of(workbook, place), "PageStyle");
+        Reference<css::beans::XPropertySet> const style(pages->getByName(office::wide(page)), UNO_QUERY_THROW);
+        Reference<css::sheet::XHeaderFooterContent> const footer(style->getPropertyValue("RightPageFooterContent"),
+                                                                 UNO_QUERY_THROW);
+        return flag(style, "FooterIsOn") ? narrow(footer->getCenterText()->getString()) : "";
+    });
+}
+
+std::string errors_on(office::Document const& workbook, int place) {
+    return office::asking("looking for errors", [&] {
+        Reference<css::sheet::XCellRangesQuery> const query(sheet_of(workbook, place), UNO_QUERY_THROW);
+        return narrow(query->queryFormulaCells(css::sheet::FormulaResult::ERROR)->getRangeAddressesAsString());
+    });
+}
+
+std::string faults_of_protection(office::Document const& workbook, int place) {
+    return office::asking("looking at the protection", [&] {
+        auto const sheet = sheet_of(workbook, place);
+        Reference<css::util::XProtectable> const protection(sheet, UNO_QUERY_THROW);
+        std::string faults = protection->isProtected() ? "" : "The sheet is not protected.\n";
+        each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
+            std::string const fault = fault_of(cell);
+            if (!fault.empty())
+                faults += short_name(cell) + " " + fault + ".\n";
+        });
+        protection->unprotect("");
+        return protection->isProtected() ? faults + "A password protects it.\n" : faults;
+    });
+}
+
+} // namespace hearthcell::tests

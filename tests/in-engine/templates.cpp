@@ -1,0 +1,70 @@
+#include "templates.hpp"
+
+#include "office/process.hpp"
+
+#include <algorithm>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <regex>
+#include <sstream>
+
+namespace hearthcell::tests {
+namespace {
+
+using Json = nlohmann::json;
+
+Json texts_of(std::string const& name) {
+    std::ifstream stream(std::filesystem::path(SAMPLE_SHEETS) / "texts" / (name + ".json"));
+    return Json::parse(stream);
+}
+
+bool has_letters(std::string const& text) {
+    return std::ranges::any_of(text, [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
+}
+
+} // namespace
+
+std::vector<std::string> template_names() {
+    std::vector<std::string> names;
+    for (auto const& entry : std::filesystem::directory_iterator(std::filesystem::path(TEMPLATES) / "en"))
+        names.push_back(entry.path().stem().string());
+    std::ranges::sort(names);
+    return names;
+}
+
+std::filesystem::path template_file(std::string_view language, std::string const& name) {
+    return std::filesystem::path(TEMPLATES) / language / (name + ".ots");
+}
+
+std::filesystem::path demo_data(std::string const& name) {
+    return std::filesystem::path(SAMPLE_SHEETS) / "demo" / (name + ".json");
+}
+
+std::string said(std::string const& english, std::string_view language, std::string const& name) {
+    if (!has_letters(english))
+        return english;
+    for (std::string const& file : {name, std::string("common")})
+        for (Json const& entry : texts_of(file)) {
+            if (entry.value("all", "") == english)
+                return english;
+            if (entry.value("en", "") == english)
+                return entry.at(std::string(language)).get<std::string>();
+        }
+    ADD_FAILURE() << name << " in " << language << ": not among the texts: " << english;
+    return english;
+}
+
+int pages_of(std::filesystem::path const& pdf) {
+    auto const log = std::filesystem::path(pdf).replace_extension(".txt");
+    office::Process reader("/usr/bin/pdfinfo", {pdf.string()}, log);
+    if (reader.wait(std::chrono::seconds(20)) != 0)
+        return -1;
+    std::ifstream stream(log);
+    std::ostringstream all;
+    all << stream.rdbuf();
+    std::string const text = all.str();
+    std::smatch match;
+    return std::regex_search(text, match, std::regex("Pages:\\s+(\\d+)")) ? std::stoi(match[1]) : -1;
+}
+
+} // namespace hearthcell::tests

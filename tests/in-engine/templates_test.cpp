@@ -1,0 +1,225 @@
+// The template workbooks as people get them: every one that is built, in every language.
+
+#include "templates.hpp"
+
+#include "demo_data.hpp"
+#include "functions/edition.hpp"
+#include "office/templates.hpp"
+
+#include <algorithm>
+
+namespace hearthcell::tests {
+namespace {
+
+/// A template in a language.
+class Template : public testing::TestWithParam<std::tuple<std::string_view, std::string>> {
+protected:
+    [[nodiscard]] std::string_view language() const { return std::get<0>(GetParam()); }
+    [[nodiscard]] std::string name() const { return std::get<1>(GetParam()); }
+    [[nodiscard]] std::string in_language(std::string const& english) const { return said(english, language(), name()); }
+    [[nodiscard]] Document open(Office& office = office_with_package()) const {
+        return Document::open(office, template_file(language(), name()), office::Access::read_write);
+    }
+    [[nodiscard]] bool has_data() const { return std::filesystem::exists(demo_data(name())); }
+};
+
+std::string name_of(testing::TestParamInfo<Template::ParamType> const& info) {
+    std::string name = std::get<1>(info.param) + "_" + std::string(std::get<0>(info.param));
+    std::ranges::replace(name, '-', '_');
+    return name;
+}
+
+INSTANTIATE_TEST_SUITE_P(All, Template,
+                         testing::Combine(testing::ValuesIn(template_languages), testing::ValuesIn(template_names())),
+                         name_of);
+
+void expect_no_errors(Document const& workbook, char const* when) {
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
+        EXPECT_EQ(errors_on(workbook, sheet), "") << when << ", on " << workbook.sheet(sheet).name();
+}
+
+void expect_a_page_a_sheet(Document& workbook, std::string const& name) {
+    auto const pdf = scratch_folder() / (name + ".pdf");
+    workbook.save(pdf);
+    EXPECT_EQ(pages_of(pdf), workbook.sheets());
+    std::filesystem::remove(pdf);
+}
+
+TEST_P(Template, ShowsNoErrorAndOnePageASheetWhileItIsEmpty) {
+    Document workbook = open();
+    workbook.recalculate();
+    expect_no_errors(workbook, "empty");
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
+        EXPECT_EQ(workbook.sheet(sheet).shown("A3"), edition + in_language(" is at work."));
+    expect_a_page_a_sheet(workbook, name());
+}
+
+TEST_P(Template, ShowsNoErrorAndOnePageASheetWithTheDataOfTheDemonstration) {
+    if (!has_data())
+        GTEST_SKIP() << "no data for the demonstration of " << name();
+    Document workbook = open();
+    fill(workbook, demo_data(name()));
+    workbook.recalculate();
+    expect_no_errors(workbook, "filled");
+    expect_a_page_a_sheet(workbook, name());
+}
+
+TEST_P(Template, IsLockedWithoutAPasswordButForItsInputsWhichSayWhatTheyTake) {
+    Document const workbook = open();
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
+        EXPECT_EQ(faults_of_protection(workbook, sheet), "") << workbook.sheet(sheet).name();
+}
+
+TEST_P(Template, SaysEveryTextInItsLanguage) {
+    auto const english = read_texts(Document::open(office_with_package(), template_file("en", name())));
+    auto const here = read_texts(open());
+    ASSERT_EQ(here.size(), english.size());
+    for (std::size_t place = 0; place < here.size(); ++place)
+        EXPECT_EQ(here[place].text, in_language(english[place].text)) << here[place].where;
+}
+
+TEST_P(Template, PrintsTheCautionsAtTheFootOfEachSheet) {
+    Document const workbook = open();
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet) {
+        std::string const footer = footer_of(workbook, sheet);
+        for (std::string const caution :
+             {"Cautions: fire, scalding water and carbon monoxide injure and kill. Test outdoors or under a hood that "
+              "draws, never alone, with a carbon monoxide alarm at head height and sand or an extinguisher at hand. "
+              "Headache or dizziness: stop and get into fresh air.",
+              "Gloves, closed shoes, no synthetic clothes, no petrol or paraffin on a live fire. Stand the scale beside "
+              "the stove instead of carrying a boiling pot. Char lights up again by itself: keep it in a metal bucket "
+              "with a lid. Local codes, the makers’ instructions and licensed practice come before this sheet."})
+            EXPECT_NE(footer.find(in_language(caution)), std::string::npos) << footer;
+    }
+}
+
+TEST_P(Template, SaysThatHearthcellIsMissing) {
+    Document workbook = open(office_without_package());
+    workbook.recalculate();
+    for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
+        EXPECT_EQ(workbook.sheet(sheet).shown("A3"),
+                  in_language("Hearthcell is missing: nothing is worked out here, and cells show #NAME?. Install it "
+                              "and open this sheet again, or ask for a copy for sharing."));
+}
+
+TEST_P(Template, SaysThatItWasMadeForAnotherEdition) {
+    Document const workbook = open();
+    Sheet sheet = workbook.sheet(0);
+    std::string formula = sheet.formula("A3");
+    for (std::size_t at = formula.find(edition); at != std::string::npos; at = formula.find(edition, at + 1))
+        formula.replace(at, std::string_view(edition).size(), "Hearthcell 99");
+    ASSERT_EQ(faults_of_protection(workbook, 0), ""); // lifts it
+    sheet.formula("A3", formula);
+    EXPECT_EQ(sheet.shown("A3"), edition + in_language(" is at work, but this sheet was made for ") + "Hearthcell 99" +
+                                     in_language(": results may differ."));
+}
+
+/// A template of the project itself, in each language.
+class InEachLanguage : public testing::TestWithParam<std::string_view> {
+protected:
+    [[nodiscard]] static Document filled(std::string const& name) {
+        Document workbook = Document::open(office_with_package(), template_file(GetParam(), name),
+                                           office::Access::read_write);
+        fill(workbook, demo_data(name));
+        workbook.recalculate();
+        return workbook;
+    }
+    [[nodiscard]] static double named(Document const& workbook, std::string const& name) {
+        for (office::NamedBlock const& block : workbook.named_blocks())
+            if (block.name == name)
+                return number(workbook.sheet(block.sheet).value(block.range));
+        ADD_FAILURE() << "no cell is named " << name;
+        return 0;
+    }
+};
+
+INSTANTIATE_TEST_SUITE_P(Templates, InEachLanguage, testing::ValuesIn(template_languages),
+                         [](auto const& tested) { return std::string(tested.param); });
+
+// Computed apart from the five runs: IAPWS SR6-08 and IAPWS-IF97 by iapws 1.5.3, the altimeter's column by hand.
+TEST_P(InEachLanguage, TheBenchRecordGivesTheMeansOfItsRuns) {
+    Document const workbook = filled("bench-record");
+    EXPECT_NEAR(named(workbook, "boiling_point"), 94.5102, 1e-4);
+    EXPECT_NEAR(named(workbook, "efficiency"), 0.3352522, 1e-5); // two formulations of the latent heat
+    EXPECT_NEAR(named(workbook, "boil_time"), 16.966667, 1e-6);  // (17 + 16.5 + 17.5 + 17 1/6 + 16 2/3)/5
+    EXPECT_NEAR(named(workbook, "specific_fuel"), 59.88864, 1e-5);
+    EXPECT_EQ(workbook.sheet(1).shown("F33"), "nothing to remark");
+}
+
+TEST_P(InEachLanguage, TheComparisonGivesTheSavings) {
+    Document const workbook = filled("comparison");
+    EXPECT_NEAR(named(workbook, "fuel_saving"), 1 - 59.9 / 89.16, 1e-12); // means by hand
+    EXPECT_NEAR(named(workbook, "boil_time_saving"), 1 - 17.12 / 25.86, 1e-12);
+    EXPECT_EQ(workbook.sheet(0).shown("B41"),
+              said("The new variant needs less, and chance alone hardly explains it.", GetParam(), "comparison"));
+}
+
+TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
+    Document const workbook = filled("bench-record");
+    Sheet sheet = workbook.sheet(0);
+    auto const in_language = [](std::string const& text) { return said(text, GetParam(), "bench-record"); };
+    sheet.text("J18", "");
+    EXPECT_EQ(sheet.shown("B30"), in_language("Missing: ") + in_language("char left") + ".");
+    EXPECT_EQ(sheet.shown("M18"), "10/11");
+    EXPECT_EQ(workbook.sheet(2).shown("G8"), "");
+
+    sheet.text("C19", "5,9 kg");
+    EXPECT_EQ(sheet.shown("B31"),
+              in_language("full pot, start") + ": " + in_language("a number is needed, not a text."));
+    EXPECT_EQ(workbook.sheet(2).shown("G9"), "");
+
+    sheet.text("C9", ""); // the altitude
+    EXPECT_EQ(sheet.shown("A13"), in_language("Missing: the altitude, or the pressure read at the place."));
+    EXPECT_EQ(sheet.shown("B32"), in_language("Stove, place, fuel or settings are not filled yet."));
+    sheet.text("C9", "high up");
+    EXPECT_EQ(sheet.shown("A13"), in_language("Altitude and pressures: a number is needed, not a text."));
+    EXPECT_EQ(errors_on(workbook, 0) + errors_on(workbook, 2), "");
+}
+
+TEST_P(InEachLanguage, ATimeThatCannotBeReadStaysAnErrorAndIsExplained) {
+    Document const workbook = filled("bench-record");
+    Sheet sheet = workbook.sheet(0);
+    sheet.text("K18", "1:75");
+    EXPECT_EQ(workbook.sheet(2).value("B8"), CellValue(not_a_result));
+    EXPECT_EQ(sheet.shown("B30"), "time is \"1:75\", but minutes and seconds that follow a larger unit end at 59.");
+}
+
+TEST_P(InEachLanguage, ALogOfTheBenchRecordSaysWhatIsMissing) {
+    Document const workbook = filled("bench-record");
+    Sheet sheet = workbook.sheet(1);
+    auto const in_language = [](std::string const& text) { return said(text, GetParam(), "bench-record"); };
+    sheet.text("A9", "");
+    EXPECT_EQ(sheet.shown("F33"), in_language("Missing: the time of a temperature."));
+    sheet.text("B10", "hot");
+    EXPECT_EQ(sheet.shown("F33"), in_language("A temperature is a text: a number is needed."));
+    EXPECT_EQ(errors_on(workbook, 1), "");
+}
+
+TEST_P(InEachLanguage, TheComparisonSaysWhatIsMissing) {
+    Document const workbook = filled("comparison");
+    Sheet sheet = workbook.sheet(0);
+    auto const in_language = [](std::string const& text) { return said(text, GetParam(), "comparison"); };
+    for (char const* cell : {"F15", "F16"}) // one run of the own result is left
+        sheet.text(cell, "");
+    EXPECT_EQ(sheet.shown("B43"), in_language("Missing: at least two runs of each variant."));
+    sheet.text("C15", "sixty");
+    EXPECT_EQ(sheet.shown("B41"), in_language("A result is a text: a number is needed."));
+    EXPECT_EQ(sheet.shown("B29"), "");
+    EXPECT_EQ(errors_on(workbook, 0), "");
+}
+
+TEST(Templates, AreOfferedByTheTemplateManagerInAGroupForEachLanguage) {
+    std::vector<std::string> offered, built;
+    for (office::OfferedTemplate const& entry : office::offered_templates(office_with_package(), "Hearthcell"))
+        offered.push_back(entry.group + "/" + entry.file);
+    for (std::string_view const language : template_languages)
+        for (std::string const& name : template_names())
+            built.push_back((language == "en" ? "Hearthcell" : "Hearthcell (" + std::string(language) + ")") + "/" +
+                            name);
+    std::ranges::sort(built);
+    std::ranges::sort(offered);
+    EXPECT_EQ(offered, built);
+}
+
+} // namespace
+} // namespace hearthcell::tests

@@ -1,0 +1,40 @@
+// The sources of the templates share one look: a style of the same name is the same everywhere.
+
+#include <filesystem>
+#include <gtest/gtest.h>
+#include <map>
+#include <pugixml.hpp>
+#include <sstream>
+
+namespace hearthcell::workbook {
+namespace {
+
+std::map<std::string, std::string> styles_of(std::filesystem::path const& file) {
+    pugi::xml_document document;
+    EXPECT_TRUE(document.load_file(file.c_str())) << file;
+    std::map<std::string, std::string> styles;
+    for (pugi::xpath_node const& found : document.select_nodes("/office:document/office:styles/*[@style:name]")) {
+        std::ostringstream text;
+        found.node().print(text, "", pugi::format_raw);
+        styles[std::string(found.node().name()) + " " + found.node().attribute("style:name").value()] = text.str();
+    }
+    return styles;
+}
+
+TEST(Templates, ShareTheirStyles) {
+    auto const shared = styles_of(std::filesystem::path(SAMPLE_SHEETS) / "bench-record.fods");
+    ASSERT_GT(shared.size(), 30U);
+    for (auto const& entry : std::filesystem::directory_iterator(SAMPLE_SHEETS)) {
+        if (entry.path().extension() != ".fods")
+            continue;
+        for (auto const& [name, style] : styles_of(entry.path())) {
+            auto const found = shared.find(name);
+            if (found == shared.end())
+                continue;
+            EXPECT_EQ(style, found->second) << entry.path().filename() << ": " << name;
+        }
+    }
+}
+
+} // namespace
+} // namespace hearthcell::workbook
