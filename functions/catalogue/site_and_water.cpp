@@ -11,7 +11,6 @@ using namespace arguments;
 using namespace sources;
 
 constexpr Argument altitude_of_reading = optional(altitude, "the reading is taken as it is");
-constexpr Argument boils_at_end = optional(boiling_point, "the water boiled at its end temperature");
 
 constexpr Function functions[] = {
     {.name = "AIRPRESSURE",
