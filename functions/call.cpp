@@ -41,10 +41,10 @@ Scalar of_text(Argument const& argument, std::string const& text) {
     }
 }
 
-/// Whether a number is in the argument's range, or was left out where it may be.
+/// Whether a number is in the argument's range, or was left out where that has a meaning of its own.
 bool allows(Argument const& argument, double number) {
     bool const in_range = number >= argument.low && number <= argument.high; // false for NaN
-    return in_range || (argument.optional && is_absent(number));
+    return in_range || (argument.optional && is_absent(argument.fallback) && is_absent(number));
 }
 
 Scalar omitted_argument(Argument const& argument) {

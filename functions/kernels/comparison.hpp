@@ -16,8 +16,9 @@ struct Compared {
 inline Compared with_own_variances(Series const& baseline, Series const& fresh, double factor) {
     double const of_baseline = baseline.variance_of_mean(), of_new = fresh.variance_of_mean();
     double const scaled = factor * factor * of_baseline;
-    double const share = scaled / (scaled + of_new); // a ratio first: the square of a small variance would be lost
-    double const rest = of_new / (scaled + of_new);
+    // A ratio first: the square of a small variance would be lost, as the scaled one itself may be beside no other.
+    double const share = of_new > 0 ? scaled / (scaled + of_new) : 1;
+    double const rest = of_new > 0 ? of_new / (scaled + of_new) : 0;
     return {of_baseline, of_new,
             1 / (share * share / double(baseline.runs - 1) + rest * rest / double(fresh.runs - 1))};
 }

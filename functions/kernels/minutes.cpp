@@ -42,7 +42,7 @@ Block of_block(Block const& times, Typed typed) {
     NumbersAre const numbers = numbers_are(largest_of(times));
     Block result{times.rows, times.columns, times.numbers, {}};
     for (double& number : result.numbers)
-        if (!is_absent(number) && !failed(number))
+        if (!is_absent(number))
             number = minutes_of(number, typed, numbers);
     for (Block::Text const& text : times.texts)
         result.numbers[text.place] = of_text(text.text, typed);
@@ -66,6 +66,8 @@ double largest_of(Block const& times) {
 }
 
 double minutes_of(double number, Typed typed, NumbersAre numbers) {
+    if (std::isnan(number)) // not a failure of ours, whatever its bits are
+        return failure(Reason::time_out_of_range, 0);
     if (typed == Typed::minutes_and_seconds) {
         double const seconds = to_whole(number * minutes_a_day); // hours stood for minutes
         bool const is_whole = seconds == std::floor(seconds);

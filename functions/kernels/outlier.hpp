@@ -34,7 +34,8 @@ inline Outcome outlier(Given const& given) {
             place = i + 1;
         }
     }
-    bool const apart = farthest > critical_distance(series.runs, 1 - given.numbers[0]) * series.deviation();
+    double const critical = critical_distance(series.runs, 1 - given.numbers[0]) * series.deviation();
+    bool const apart = series.variance > 0 && farthest > critical;
     return apart ? double(place) : 0.0;
 }
 

@@ -18,6 +18,13 @@ struct Series {
     double variance_of_mean() const { return variance / double(runs); }
 };
 
+/// What lies nearer to 0 counts as 0: no measurement is that small, and the square of a mean or of a scatter that were
+/// would be lost.
+inline constexpr double least_size = 1e-100;
+inline double or_zero(double x, double least) {
+    return std::fabs(x) < least ? 0 : x;
+}
+
 /// Mean and variance in two passes, both summed in twice the digits. A blank is no run.
 inline Series describe(Block const& column) {
     Series series;
@@ -31,7 +38,7 @@ inline Series describe(Block const& column) {
     if (series.runs == 0)
         return series;
     Twice const mean = sum.divided_by(double(series.runs));
-    series.mean = mean.rounded();
+    series.mean = or_zero(mean.rounded(), least_size);
     if (series.runs == 1)
         return series;
     Twice squares;
@@ -41,7 +48,7 @@ inline Series describe(Block const& column) {
         double const deviation = (run - mean.high) - mean.low;
         squares.add(deviation * deviation);
     }
-    series.variance = squares.rounded() / double(series.runs - 1);
+    series.variance = or_zero(squares.rounded() / double(series.runs - 1), least_size * least_size);
     return series;
 }
 
