@@ -20,6 +20,8 @@ enum class Reason {
     not_written,
     symlink_loop,
     not_set,
+    locked_sheet,
+    formulas_left,
     failed,
 };
 

@@ -4,7 +4,7 @@
 #include "archive/csv.hpp"
 #include "archive/formula_cells.hpp"
 #include "archive/links.hpp"
-#include "archive/sharing.hpp"
+#include "extension/sharing/freeze.hpp"
 #include "office/document.hpp"
 #include "office/text.hpp"
 
@@ -74,6 +74,17 @@ void save(Document& workbook, std::filesystem::path const& file) {
     }
 }
 
+void replace_by_values(Document const& workbook, std::string const& edition, std::vector<Problem>& problems) {
+    sharing::Frozen const frozen = office::asking(
+        "replacing formulas by values", [&] { return sharing::freeze(workbook.model(), office::wide(edition)); });
+    if (!frozen.locked_sheet.isEmpty())
+        throw Trouble(Reason::locked_sheet, office::narrow(frozen.locked_sheet));
+    if (frozen.left > 0)
+        problems.push_back({Reason::formulas_left, std::to_string(frozen.left) +
+                                                       " of names, conditional formats and validity rules still need "
+                                                       "Hearthcell, since their value depends on the cell"});
+}
+
 /// The cells that were set.
 std::set<Place> set_all(Document const& workbook, Options const& options, std::vector<Problem>& problems) {
     std::set<Place> places;
@@ -111,7 +122,7 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, std::s
         return result;
 
     if (options.values)
-        replace_by_values(workbook, edition);
+        replace_by_values(workbook, edition, result.finished.problems);
     result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
     save(workbook, result.saved);
     return result;

@@ -4,6 +4,7 @@
 #include "extension/menu/documents.hpp"
 #include "extension/menu/package_files.hpp"
 #include "extension/sharing/freeze.hpp"
+#include "functions/edition.hpp"
 
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -84,7 +85,7 @@ Answer convert(Surroundings const& surroundings, Reference<css::sheet::XSpreadsh
     HiddenSpreadsheet const copy(surroundings, between->getUri());
     if (!copy.model.is())
         return {false, surroundings.say(Text::cannot_open, path_of(between->getUri()))};
-    sharing::Frozen const frozen = sharing::freeze(copy.model);
+    sharing::Frozen const frozen = sharing::freeze(copy.model, wide(edition));
     if (!frozen.locked_sheet.isEmpty())
         return {false, surroundings.say(Text::sheet_is_locked, frozen.locked_sheet)};
     try {
@@ -94,6 +95,8 @@ Answer convert(Surroundings const& surroundings, Reference<css::sheet::XSpreadsh
         return {false, with_cause(surroundings, words, problem.Message)};
     }
     OUString words = surroundings.say(Text::copied, OUString::number(frozen.formulas), path_of(target));
+    if (frozen.left > 0)
+        words += "\n\n" + surroundings.say(Text::copied_but_left, OUString::number(frozen.left));
     if (has_password(document))
         words += "\n\n" + surroundings.say(Text::copied_without_password);
     return {true, words};

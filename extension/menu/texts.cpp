@@ -86,6 +86,16 @@ constexpr std::array<Row, text_count> rows{{
       "conserva como comentario de su celda. El documento abierto no ha cambiado.",
       "Nakala imehifadhiwa kama “%2”.\n\nFomula za Hearthcell zilizobadilishwa kuwa thamani zake: %1. Kila fomula "
       "imebaki kama maoni kwenye seli yake. Hati iliyofunguliwa haijabadilika."}},
+    {Text::copied_but_left,
+     {"Names, conditional formats and validity rules in which a Hearthcell formula is left, because its value depends "
+      "on "
+      "the cell: %1. They do not work without Hearthcell.",
+      "Noms, formats conditionnels et règles de validité où une formule Hearthcell reste, car sa valeur dépend de la "
+      "cellule\u00a0: %1. Sans Hearthcell, ils ne fonctionnent pas.",
+      "Nombres, formatos condicionales y reglas de validez en los que queda una fórmula de Hearthcell, porque su valor "
+      "depende de la celda: %1. Sin Hearthcell no funcionan.",
+      "Majina, miundo yenye masharti na kanuni za uhalali ambamo fomula ya Hearthcell imebaki, kwa sababu thamani yake "
+      "inategemea seli: %1. Bila Hearthcell hazifanyi kazi."}},
     {Text::copied_without_password,
      {"The copy has no password: whoever has the file can read it.",
       "La copie n’a pas de mot de passe\u00a0: quiconque a le fichier peut la lire.",

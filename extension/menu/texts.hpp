@@ -27,6 +27,7 @@ enum class Text {
     sheet_is_locked,
     copy_failed,
     copied,
+    copied_but_left,
     copied_without_password,
     unexpected,
     office_says,

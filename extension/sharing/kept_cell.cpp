@@ -1,5 +1,7 @@
 #include "extension/sharing/kept_cell.hpp"
 
+#include "extension/sharing/constants.hpp"
+
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
@@ -11,29 +13,10 @@ using css::uno::UNO_QUERY_THROW;
 using rtl::OUString;
 
 namespace hearthcell::sharing {
-namespace {
 
-struct ErrorConstant {
-    sal_Int32 code;
-    char const* formula;
-};
-
-/// The errors that every spreadsheet program can write as a constant.
-constexpr ErrorConstant constants[] = {{503, "=#NUM!"},  {519, "=#VALUE!"}, {521, "=#NULL!"}, {524, "=#REF!"},
-                                       {525, "=#NAME?"}, {532, "=#DIV/0!"}, {32767, "=#N/A"}};
-
-char const* constant_of(sal_Int32 error) {
-    for (ErrorConstant const& constant : constants)
-        if (constant.code == error)
-            return constant.formula;
-    return nullptr;
-}
-
-} // namespace
-
-OUString KeptCell::note() const {
-    bool const shown_otherwise = error != 0 && constant_of(error) == nullptr;
-    return shown_otherwise ? formula + "\n" + error_shown : formula;
+OUString KeptCell::note(OUString const& edition) const {
+    bool const shown_otherwise = error != 0 && !error_constant(error);
+    return (shown_otherwise ? formula + "\n" + error_shown : formula) + "\n" + edition;
 }
 
 KeptCell read_cell(Reference<css::sheet::XSpreadsheet> const& sheet, sal_Int32 column, sal_Int32 row,
@@ -59,9 +42,7 @@ void write_cell(Reference<css::sheet::XSpreadsheet> const& sheet, KeptCell const
     } else if (kept.value.hasValue()) {
         cell->setFormula("=\"\""); // an empty cell would count as 0 where a text of no length is an error
     } else {
-        // The others, such as Err:504, are LibreOffice's own and would not be understood elsewhere.
-        char const* const constant = constant_of(kept.error);
-        cell->setFormula(OUString::createFromAscii(constant != nullptr ? constant : "=#VALUE!"));
+        cell->setFormula("=" + error_constant(kept.error).value_or("#VALUE!"));
     }
 }
 

@@ -13,8 +13,8 @@ struct KeptCell {
     rtl::OUString error_shown;
     rtl::OUString formula; // as the user sees it
 
-    /// Ready for the cell's comment.
-    [[nodiscard]] rtl::OUString note() const;
+    /// Ready for the cell's comment: the formula, the error where the cell shows another one now, the edition.
+    [[nodiscard]] rtl::OUString note(rtl::OUString const& edition) const;
 };
 
 /// value: what XCellRangeData says of the cell.

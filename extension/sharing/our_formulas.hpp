@@ -1,15 +1,13 @@
 #pragma once
 // Which formulas cannot be worked out where Hearthcell is missing.
 
-#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
-#include <rtl/ustring.hxx>
-
-#include <set>
+#include "extension/sharing/names.hpp"
+#include "extension/sharing/words.hpp"
 
 namespace hearthcell::sharing {
 
-/// Defined names, in lower case.
-using Names = std::set<rtl::OUString>;
+/// By the stored name, and by the name in the cell, which is what is left of a call where the package is missing.
+bool calls_us(Word const& word);
 
 /// Whether a formula, as XCell::getFormula writes it, calls a function of ours or uses one of the names.
 /// MULTIPLE.OPERATIONS counts as well: it works other cells' formulas out anew with other inputs, and where these are

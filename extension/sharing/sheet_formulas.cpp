@@ -14,6 +14,7 @@
 #include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/text/XSimpleText.hpp>
 
+#include <map>
 #include <set>
 #include <utility>
 
@@ -95,17 +96,17 @@ comments_of(Reference<css::sheet::XSheetAnnotations> const& annotations) {
     return comments;
 }
 
-void write_comments(SheetFormulas const& formulas) {
+void write_comments(SheetFormulas const& formulas, OUString const& edition) {
     auto const annotations = as<css::sheet::XSheetAnnotationsSupplier>(formulas.sheet)->getAnnotations();
     auto const comments = comments_of(annotations);
     auto const sheet = as<css::sheet::XCellRangeAddressable>(formulas.sheet)->getRangeAddress().Sheet;
     for (KeptCell const& cell : formulas.cells) {
         auto const there = comments.find({cell.column, cell.row});
         if (there == comments.end()) {
-            annotations->insertNew({sheet, cell.column, cell.row}, cell.note());
+            annotations->insertNew({sheet, cell.column, cell.row}, cell.note(edition));
         } else {
             auto const words = as<css::text::XSimpleText>(there->second);
-            words->setString(words->getString() + "\n\n" + cell.note());
+            words->setString(words->getString() + "\n\n" + cell.note(edition));
         }
     }
 }
@@ -121,13 +122,13 @@ SheetFormulas read_formulas(Reference<css::sheet::XSpreadsheet> const& sheet, Na
     return std::move(reader.found);
 }
 
-void replace_formulas(SheetFormulas const& formulas) {
+void replace_formulas(SheetFormulas const& formulas, OUString const& edition) {
     // A cell of an array formula cannot be written to: the block goes as a whole, and its comments and formats stay.
     for (CellRangeAddress const& block : formulas.blocks)
         as<css::sheet::XSheetOperation>(range_at(formulas.sheet, block))->clearContents(css::sheet::CellFlags::FORMULA);
     for (KeptCell const& cell : formulas.cells)
         write_cell(formulas.sheet, cell);
-    write_comments(formulas);
+    write_comments(formulas, edition);
 }
 
 } // namespace hearthcell::sharing

@@ -5,7 +5,6 @@
 
 #include <com/sun/star/table/CellRangeAddress.hpp>
 
-#include <map>
 #include <vector>
 
 namespace hearthcell::sharing {
@@ -20,6 +19,6 @@ struct SheetFormulas {
 SheetFormulas read_formulas(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> const& sheet,
                             Names const& names);
 
-void replace_formulas(SheetFormulas const& formulas);
+void replace_formulas(SheetFormulas const& formulas, rtl::OUString const& edition);
 
 } // namespace hearthcell::sharing

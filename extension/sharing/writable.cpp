@@ -9,18 +9,26 @@ using css::uno::UNO_QUERY_THROW;
 
 namespace hearthcell::sharing {
 
-QuietDocument::QuietDocument(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : calculation(document, UNO_QUERY_THROW),
-      undo(Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager()),
-      calculates_by_itself(calculation->isAutomaticCalculationEnabled()) {
+NoUndo::NoUndo(Reference<css::sheet::XSpreadsheetDocument> const& document)
+    : undo(Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager()) {
     undo->lock();
-    calculation->enableAutomaticCalculation(false);
 }
 
-QuietDocument::~QuietDocument() {
+NoUndo::~NoUndo() {
     try {
-        calculation->enableAutomaticCalculation(calculates_by_itself);
         undo->unlock();
+    } catch (css::uno::Exception const&) { // the document is gone
+    }
+}
+
+Calculation::Calculation(Reference<css::sheet::XSpreadsheetDocument> const& of_document, bool automatic)
+    : document(of_document, UNO_QUERY_THROW), before(document->isAutomaticCalculationEnabled()) {
+    document->enableAutomaticCalculation(automatic);
+}
+
+Calculation::~Calculation() {
+    try {
+        document->enableAutomaticCalculation(before);
     } catch (css::uno::Exception const&) { // the document is gone
     }
 }

@@ -11,18 +11,30 @@
 
 namespace hearthcell::sharing {
 
-/// Neither recalculates at each change nor remembers the changes for undo.
-class QuietDocument {
+/// Changes are not remembered for undo.
+class NoUndo {
 public:
-    explicit QuietDocument(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
-    ~QuietDocument();
-    QuietDocument(QuietDocument const&) = delete;
-    QuietDocument& operator=(QuietDocument const&) = delete;
+    explicit NoUndo(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
+    ~NoUndo();
+    NoUndo(NoUndo const&) = delete;
+    NoUndo& operator=(NoUndo const&) = delete;
 
 private:
-    com::sun::star::uno::Reference<com::sun::star::sheet::XCalculatable> calculation;
     com::sun::star::uno::Reference<com::sun::star::document::XUndoManager> undo;
-    bool calculates_by_itself;
+};
+
+/// The document recalculates at each change, or does not.
+class Calculation {
+public:
+    Calculation(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
+                bool automatic);
+    ~Calculation();
+    Calculation(Calculation const&) = delete;
+    Calculation& operator=(Calculation const&) = delete;
+
+private:
+    com::sun::star::uno::Reference<com::sun::star::sheet::XCalculatable> document;
+    bool before;
 };
 
 /// Lifts the protection of a sheet that has no password, and puts it back.

@@ -1,8 +1,17 @@
 #include "copy_for_sharing.hpp"
 
+#include "office/text.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
+
 #include <cmath>
 
 namespace hearthcell::tests {
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 
 void expect_same(office::ValueRows const& after, office::ValueRows const& before) {
     ASSERT_EQ(after.size(), before.size());
@@ -15,6 +24,14 @@ void expect_same(office::ValueRows const& after, office::ValueRows const& before
             else
                 EXPECT_EQ(after[row].at(column), before[row][column]) << row << ", " << column;
         }
+}
+
+void define(Document const& document, std::string const& name, std::string const& means) {
+    office::asking("defining " + name, [&] {
+        Reference<css::beans::XPropertySet> const properties(document.model(), UNO_QUERY_THROW);
+        Reference<css::sheet::XNamedRanges> const names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
+        names->addNewByName(office::wide(name), office::wide(means), {0, 0, 0}, 0);
+    });
 }
 
 CopyForSharing::CopyForSharing() {

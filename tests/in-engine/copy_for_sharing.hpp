@@ -8,6 +8,9 @@ namespace hearthcell::tests {
 /// Numbers to the 15 digits that Calc writes into a file.
 void expect_same(office::ValueRows const& after, office::ValueRows const& before);
 
+/// Gives an expression a name in the whole document.
+void define(Document const& document, std::string const& name, std::string const& means);
+
 /// Every test has a blank sheet of its own and may make a copy of it.
 class CopyForSharing : public Calc {
 protected:

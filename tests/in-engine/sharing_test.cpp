@@ -3,24 +3,14 @@
 #include "copy_for_sharing.hpp"
 
 #include "extension/sharing/freeze.hpp"
+#include "functions/edition.hpp"
 #include "office/text.hpp"
-
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/sheet/XNamedRanges.hpp>
 
 namespace hearthcell::tests {
 
-namespace css = com::sun::star;
-using css::uno::Reference;
-using css::uno::UNO_QUERY_THROW;
-
 namespace {
 
-void define(Document const& document, std::string const& name, std::string const& means) {
-    Reference<css::beans::XPropertySet> const properties(document.model(), UNO_QUERY_THROW);
-    Reference<css::sheet::XNamedRanges> const names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
-    names->addNewByName(office::wide(name), office::wide(means), {0, 0, 0}, 0);
-}
+std::string const by_edition = std::string("\n") + edition; // the last line of each note
 
 struct Row {
     char const* formula;
@@ -86,9 +76,10 @@ TEST_F(CopyForSharing, KeepsEachFormulaAsTheUserSeesItInTheCellsComment) {
     comment_on(document, 0, "A2", "Measured at noon");
     share(document);
     Document const shared = received();
-    std::map<std::string, std::string> const expected{{"A1", "=STOVE.BOILINGPOINT(2300,1010)"},
-                                                      {"A2", "Measured at noon\n\n=STOVE.BOILINGPOINT(B1)"},
-                                                      {"A3", "=STOVE.BOILINGPOINT(1,2,3,4)\nErr:504"}};
+    std::map<std::string, std::string> const expected{
+        {"A1", "=STOVE.BOILINGPOINT(2300,1010)" + by_edition},
+        {"A2", "Measured at noon\n\n=STOVE.BOILINGPOINT(B1)" + by_edition},
+        {"A3", "=STOVE.BOILINGPOINT(1,2,3,4)\nErr:504" + by_edition}};
     EXPECT_EQ(comments(shared, 0), expected);
     EXPECT_EQ(sheet.error("A3"), parameter_list.code);
     EXPECT_EQ(shared.sheet(0).error("A3"), not_a_value.code);
@@ -114,8 +105,8 @@ TEST_F(CopyForSharing, ReplacesArrayFormulasWhole) {
     EXPECT_EQ(shared.sheet(0).formula("F2"), "{=A1:A2*2}");
     auto const notes = comments(shared, 0);
     EXPECT_EQ(notes.size(), 8U);
-    EXPECT_EQ(notes.at("B1"), "{=STOVE.BOILINGPOINT(A1:A4)}");
-    EXPECT_EQ(notes.at("B2"), "The second\n\n{=STOVE.BOILINGPOINT(A1:A4)}");
+    EXPECT_EQ(notes.at("B1"), "{=STOVE.BOILINGPOINT(A1:A4)}" + by_edition);
+    EXPECT_EQ(notes.at("B2"), "The second\n\n{=STOVE.BOILINGPOINT(A1:A4)}" + by_edition);
 }
 
 TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
@@ -127,12 +118,12 @@ TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
     sheet.array_formula("D2", "=DATE(2026;1;31)+(STOVE.BOILINGPOINT(0)>99)");
     auto const before = sheet.values("A1:D2");
     auto const shown = sheet.shown_rows("A1:D2");
-    sharing::Frozen const frozen = sharing::freeze(document.model());
+    sharing::Frozen const frozen = sharing::freeze(document.model(), office::wide(edition));
     EXPECT_EQ(frozen.formulas, 7);
     EXPECT_TRUE(frozen.locked_sheet.isEmpty());
     EXPECT_EQ(sheet.values("A1:D2"), before);
     EXPECT_EQ(sheet.shown_rows("A1:D2"), shown); // C and D as TRUE, as a percentage, as a time and as a date
-    EXPECT_EQ(comments(document, 0).at("A1"), "=STOVE.BOILINGPOINT(2300)");
+    EXPECT_EQ(comments(document, 0).at("A1"), "=STOVE.BOILINGPOINT(2300)" + by_edition);
 }
 
 } // namespace hearthcell::tests

@@ -1,0 +1,128 @@
+#include "extension/sharing/elsewhere.hpp"
+
+#include "extension/sharing/our_formulas.hpp"
+#include "extension/sharing/values_for_calls.hpp"
+
+#include <com/sun/star/sheet/ConditionEntryType.hpp>
+#include <com/sun/star/sheet/XCellFormatRangesSupplier.hpp>
+#include <com/sun/star/sheet/XConditionEntry.hpp>
+#include <com/sun/star/sheet/XConditionalFormats.hpp>
+#include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
+
+namespace css = com::sun::star;
+using css::beans::XPropertySet;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+using rtl::OUString;
+
+namespace hearthcell::sharing {
+namespace {
+
+class Replacer {
+public:
+    explicit Replacer(Reference<css::sheet::XSpreadsheetDocument> const& of_document)
+        : document(of_document), sheets(sheets_of(document)), names(names_that_need_us(document)), values(document) {}
+
+    Elsewhere replace() {
+        replace_in_names();
+        for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet) {
+            replace_in_conditional_formats(sheet);
+            replace_in_validity(sheet);
+        }
+        return result;
+    }
+
+private:
+    void replace_in_names() {
+        std::vector<Reference<css::sheet::XNamedRange>> ours;
+        auto const visit = [&](auto const& document_or_sheet, auto const& with_values) {
+            for (auto const& name : names_of(document_or_sheet))
+                if (OUString const before = name->getContent(); needs_us(before, names)) {
+                    ours.push_back(name);
+                    if (OUString const after = with_values(before); after != before)
+                        name->setContent(after);
+                }
+        };
+        auto const in_document = [&](OUString const& formula) { return values.in_document(formula); };
+        visit(document, in_document);
+        for (auto const& sheet : sheets)
+            visit(sheet, in_document);
+        names = names_that_need_us(document);
+        for (auto const& name : ours)
+            count(needs_us(name->getContent(), names));
+    }
+
+    void replace_in_conditional_formats(std::size_t sheet) {
+        Reference<XPropertySet> const properties(sheets[sheet], UNO_QUERY_THROW);
+        Reference<css::sheet::XConditionalFormats> const formats(properties->getPropertyValue("ConditionalFormats"),
+                                                                 UNO_QUERY_THROW);
+        for (auto const& format : formats->getConditionalFormats()) {
+            Reference<css::container::XIndexAccess> const rules(format, UNO_QUERY_THROW);
+            for (sal_Int32 index = 0; index < rules->getCount(); ++index) {
+                Reference<css::sheet::XConditionEntry> const rule(rules->getByIndex(index), UNO_QUERY_THROW);
+                if (rule->getType() == css::sheet::ConditionEntryType::CONDITION)
+                    replace_in_rule(sheet, Reference<XPropertySet>(rule, UNO_QUERY_THROW));
+            }
+        }
+    }
+
+    void replace_in_rule(std::size_t sheet, Reference<XPropertySet> const& rule) {
+        bool needed = false, still_needed = false;
+        for (char const* const which : {"Formula1", "Formula2"}) {
+            OUString const property = OUString::createFromAscii(which);
+            OUString formula; // read as the user sees it, but written in English
+            rule->getPropertyValue(property) >>= formula;
+            if (!needs_us(formula, names))
+                continue;
+            needed = true;
+            auto const before = values.spare_cell(sheet).in_english(formula);
+            OUString const after = before ? values.in_sheet(sheet, *before) : formula;
+            if (before && after != *before)
+                rule->setPropertyValue(property, Any(after));
+            still_needed = still_needed || needs_us(after, names);
+        }
+        if (needed)
+            count(still_needed);
+    }
+
+    void replace_in_validity(std::size_t sheet) {
+        Reference<css::container::XIndexAccess> const formats(
+            Reference<css::sheet::XUniqueCellFormatRangesSupplier>(sheets[sheet], UNO_QUERY_THROW)
+                ->getUniqueCellFormatRanges());
+        std::vector<Reference<XPropertySet>> all; // before any is changed, and with it which formats there are
+        for (sal_Int32 index = 0; index < formats->getCount(); ++index)
+            all.emplace_back(formats->getByIndex(index), UNO_QUERY_THROW);
+        for (auto const& cells : all) {
+            Any const validity = cells->getPropertyValue("Validation");
+            Reference<css::sheet::XSheetCondition> const rule(validity, UNO_QUERY_THROW);
+            OUString const first = rule->getFormula1(), second = rule->getFormula2();
+            if (!needs_us(first, names) && !needs_us(second, names))
+                continue;
+            OUString const first_now = values.in_sheet(sheet, first), second_now = values.in_sheet(sheet, second);
+            if (first_now != first || second_now != second) {
+                rule->setFormula1(first_now);
+                rule->setFormula2(second_now);
+                cells->setPropertyValue("Validation", validity);
+            }
+            count(needs_us(first_now, names) || needs_us(second_now, names));
+        }
+    }
+
+    void count(bool still_needs_us) { ++(still_needs_us ? result.left : result.replaced); }
+
+    Reference<css::sheet::XSpreadsheetDocument> const document;
+    std::vector<Reference<css::sheet::XSpreadsheet>> const sheets;
+    Names names;
+    ValuesForCalls values;
+    Elsewhere result;
+};
+
+} // namespace
+
+Elsewhere replace_elsewhere(Reference<css::sheet::XSpreadsheetDocument> const& document) {
+    return Replacer(document).replace();
+}
+
+} // namespace hearthcell::sharing
