@@ -184,6 +184,16 @@ TEST_P(InEachLanguage, ATimeThatCannotBeReadStaysAnErrorAndIsExplained) {
     EXPECT_EQ(sheet.shown("B30"), "time is \"1:75\", but minutes and seconds that follow a larger unit end at 59.");
 }
 
+TEST_P(InEachLanguage, ABoilThatIsOddIsSaidToBeSo) {
+    Document const workbook = filled("bench-record");
+    Sheet sheet = workbook.sheet(0);
+    sheet.text("K18", "0:30");
+    EXPECT_NE(sheet.shown("B30").find("Odd: a boil within 3 minutes"), std::string::npos) << sheet.shown("B30");
+    sheet.text("K18", "25:30"); // the fire was out after 19:30
+    EXPECT_EQ(sheet.shown("B30"),
+              said("The boil began after the fire was out: check both times.", GetParam(), "bench-record"));
+}
+
 TEST_P(InEachLanguage, ALogOfTheBenchRecordSaysWhatIsMissing) {
     Document const workbook = filled("bench-record");
     Sheet sheet = workbook.sheet(1);
