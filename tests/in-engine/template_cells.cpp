@@ -36,14 +36,14 @@ namespace {
 std::string word(Reference<css::uno::XInterface> const& object, char const* property) {
     rtl::OUString text;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
     return narrow(text);
 }
 
 bool flag(Reference<css::uno::XInterface> const& object, char const* property) {
     bool value = false;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
     return value;
 }
 
