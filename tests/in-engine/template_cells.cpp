@@ -10,15 +10,13 @@
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
+#include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XHeaderFooterContent.hpp>
-#include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
-#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
-#include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -36,32 +34,30 @@ namespace {
 std::string word(Reference<css::uno::XInterface> const& object, char const* property) {
     rtl::OUString text;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
     return narrow(text);
 }
 
 bool flag(Reference<css::uno::XInterface> const& object, char const* property) {
     bool value = false;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
     return value;
 }
 
-/// "$Bench.$C$9" → C9
-std::string short_name(Reference<css::table::XCell> const& cell) {
-    std::string name = word(cell, "AbsoluteName");
-    name.erase(0, name.rfind('.') + 1);
-    std::erase(name, '$');
-    return name;
+/// A sheet may have thousands of rows that are alike, so cells are looked at by their format: here all that have one.
+using Alike = Reference<css::sheet::XSheetCellRanges>;
+
+template <class Work> void each_format(Reference<css::sheet::XSpreadsheet> const& sheet, Work work) {
+    Reference<css::sheet::XUniqueCellFormatRangesSupplier> const supplier(sheet, UNO_QUERY_THROW);
+    auto const formats = supplier->getUniqueCellFormatRanges();
+    for (sal_Int32 place = 0; place < formats->getCount(); ++place)
+        work(Alike(formats->getByIndex(place), UNO_QUERY_THROW));
 }
 
-template <class Work> void each_used_cell(Reference<css::sheet::XSpreadsheet> const& sheet, Work work) {
-    auto const cursor = sheet->createCursor();
-    Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(false);
-    auto const end = Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
-    for (sal_Int32 row = 0; row <= end.EndRow; ++row)
-        for (sal_Int32 column = 0; column <= end.EndColumn; ++column)
-            work(sheet->getCellByPosition(column, row));
+Reference<css::table::XCell> first_of(Reference<css::sheet::XSpreadsheet> const& sheet, Alike const& cells) {
+    auto const first = cells->getRangeAddresses()[0];
+    return sheet->getCellByPosition(first.StartColumn, first.StartRow);
 }
 
 Reference<css::beans::XPropertySet> validation_of(Reference<css::table::XCell> const& cell) {
@@ -71,13 +67,17 @@ Reference<css::beans::XPropertySet> validation_of(Reference<css::table::XCell> c
 }
 
 void add_cells(Reference<css::sheet::XSpreadsheet> const& sheet, std::vector<ReadText>& texts) {
-    each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
-        std::string const name = short_name(cell);
-        if (cell->getType() == css::table::CellContentType_TEXT)
-            texts.push_back({name, narrow(Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString())});
-        auto const validation = validation_of(cell);
+    Reference<css::sheet::XCellRangesQuery> const query(sheet, UNO_QUERY_THROW);
+    auto const cells = query->queryContentCells(css::sheet::CellFlags::STRING)->getCells()->createEnumeration();
+    while (cells->hasMoreElements()) {
+        Reference<css::text::XTextRange> const cell(cells->nextElement(), UNO_QUERY_THROW);
+        texts.push_back(
+            {word(cell, "AbsoluteName"), narrow(Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString())});
+    }
+    each_format(sheet, [&](Alike const& alike) {
+        auto const validation = validation_of(first_of(sheet, alike));
         for (char const* part : {"ErrorTitle", "ErrorMessage", "InputTitle", "InputMessage"})
-            texts.push_back({name + " " + part, word(validation, part)});
+            texts.push_back({narrow(alike->getRangeAddressesAsString()) + " " + part, word(validation, part)});
     });
 }
 
@@ -100,20 +100,22 @@ Reference<css::sheet::XSpreadsheet> sheet_of(office::Document const& workbook, i
     return {all->getByIndex(place), UNO_QUERY_THROW};
 }
 
-/// What is wrong with a cell of a protected sheet; empty when nothing is.
-std::string fault_of(Reference<css::table::XCell> const& cell) {
+/// What is wrong with cells of one format on a protected sheet; empty when nothing is.
+std::string fault_of(Alike const& alike, Reference<css::table::XCell> const& first) {
     css::util::CellProtection protection;
-    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("CellProtection") >>= protection;
-    bool const is_formula = cell->getType() == css::table::CellContentType_FORMULA;
-    if (is_formula && !protection.IsLocked)
-        return "holds a formula and is not locked";
-    if (is_formula || protection.IsLocked)
+    Reference<css::beans::XPropertySet>(first, UNO_QUERY_THROW)->getPropertyValue("CellProtection") >>= protection;
+    if (protection.IsLocked)
         return "";
-    std::string const style = word(cell, "CellStyle");
+    constexpr sal_Int32 any =
+        css::sheet::FormulaResult::VALUE | css::sheet::FormulaResult::STRING | css::sheet::FormulaResult::ERROR;
+    Reference<css::sheet::XCellRangesQuery> const query(alike, UNO_QUERY_THROW);
+    if (query->queryFormulaCells(any)->getRangeAddresses().getLength() > 0)
+        return "holds a formula and is not locked";
+    std::string const style = word(first, "CellStyle");
     if (!style.starts_with("Input") && !style.starts_with("input"))
         return "is not locked, but looks like " + style;
     bool const holds_words = style == "Input" || style == "input, words";
-    auto const validation = validation_of(cell);
+    auto const validation = validation_of(first);
     bool const is_checked = flag(validation, "ShowErrorMessage") && !word(validation, "ErrorMessage").empty();
     return holds_words || is_checked ? "" : "is for a number, but no message says which one";
 }
@@ -158,10 +160,10 @@ std::string faults_of_protection(office::Document const& workbook, int place) {
         auto const sheet = sheet_of(workbook, place);
         Reference<css::util::XProtectable> const protection(sheet, UNO_QUERY_THROW);
         std::string faults = protection->isProtected() ? "" : "The sheet is not protected.\n";
-        each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
-            std::string const fault = fault_of(cell);
+        each_format(sheet, [&](Alike const& alike) {
+            std::string const fault = fault_of(alike, first_of(sheet, alike));
             if (!fault.empty())
-                faults += short_name(cell) + " " + fault + ".\n";
+                faults += narrow(alike->getRangeAddressesAsString()) + " " + fault + ".\n";
         });
         protection->unprotect("");
         return protection->isProtected() ? faults + "A password protects it.\n" : faults;
