@@ -75,7 +75,8 @@ void add_cells(Reference<css::sheet::XSpreadsheet> const& sheet, std::vector<Rea
     }
     each_group(sheet, [&](Reference<css::sheet::XSheetCellRanges> const& group) {
         for (char const* part : {"ErrorTitle", "ErrorMessage", "InputTitle", "InputMessage"})
-            texts.push_back({part, word(validation_of(group), part)});
+            texts.push_back(
+                {narrow(group->getRangeAddressesAsString()) + " " + part, word(validation_of(group), part)});
     });
 }
 
