@@ -23,11 +23,19 @@ office::TextRows empty_rows(int count) {
     return {std::size_t(count), {"", ""}};
 }
 
+/// Typing thousands of readings takes a second, so it is done once.
 class LoggerTemplate : public testing::Test {
 protected:
-    void fill() { hearthcell::fill(workbook, demo_data("logger-import")); }
-    std::string errors() { return errors_on(workbook, 0) + errors_on(workbook, 1); }
+    static void SetUpTestSuite() {
+        Document workbook = Document::open(office_with_package(), template_file("en", "logger-import"));
+        fill(workbook, demo_data("logger-import"));
+        workbook.save(filled());
+    }
+    static void TearDownTestSuite() { std::filesystem::remove(filled()); }
+    static std::filesystem::path filled() { return scratch_folder() / "logger.ods"; }
+
     std::string state() { return readings.shown("A4"); }
+    std::string errors() { return errors_on(workbook, 0) + errors_on(workbook, 1); }
 
     /// Writes the times anew, each as `written` makes it of its minutes.
     template <class Written> void rewrite_times(Written written) {
@@ -37,15 +45,13 @@ protected:
         readings.formulas("A" + std::to_string(first), rows);
     }
 
-    Document workbook =
-        Document::open(office_with_package(), template_file("en", "logger-import"), office::Access::read_write);
+    Document workbook = Document::open(office_with_package(), filled(), office::Access::read_write);
     Sheet readings = workbook.sheet(0), boil = workbook.sheet(1);
 };
 
 } // namespace
 
 TEST_F(LoggerTemplate, FindsTheBoilAndThePowerOfTheModelThatTheLogWasMadeOf) {
-    fill();
     EXPECT_EQ(state(), "Readings: 2999, from minute 0 to minute 30.");
     // 1500 m in the standard atmosphere, IAPWS-IF97: 94.9842 °C, computed with python3-iapws.
     EXPECT_NEAR(number(boil.value("B20")), 94.9842, 1e-3);
@@ -63,7 +69,6 @@ TEST_F(LoggerTemplate, FindsTheBoilAndThePowerOfTheModelThatTheLogWasMadeOf) {
 }
 
 TEST_F(LoggerTemplate, CountsTheHeatOfThePotWhereMassAndMaterialAreGiven) {
-    fill();
     double const without = number(boil.value("B28"));
     boil.number("B14", 500);
     EXPECT_EQ(boil.shown("D15"), "to be filled in");
@@ -74,7 +79,6 @@ TEST_F(LoggerTemplate, CountsTheHeatOfThePotWhereMassAndMaterialAreGiven) {
 }
 
 TEST_F(LoggerTemplate, ListsWhatTheLogCheckRemarksWithTheRowsOfTheSheet) {
-    fill();
     EXPECT_NE(boil.shown("F23").find("A reading of 21.5 °C"), std::string::npos);
     EXPECT_EQ(boil.value("G23"), CellValue(709.0));
     EXPECT_EQ(boil.shown("F24"), "A time without a temperature.");
@@ -86,14 +90,12 @@ TEST_F(LoggerTemplate, ListsWhatTheLogCheckRemarksWithTheRowsOfTheSheet) {
 }
 
 TEST_F(LoggerTemplate, SaysHowManyRemarksItHasNoRoomFor) {
-    fill();
     for (int row = 100; row < 120; ++row)
         readings.formula("B" + std::to_string(10 * row), "");
     EXPECT_EQ(boil.shown("F35"), "Further remarks: 10"); // 20 rows without a temperature and the two of before, less 12
 }
 
 TEST_F(LoggerTemplate, ReadsTimesInEveryWayThatItOffers) {
-    fill();
     double const expected = number(boil.value("B23"));
     double const rounding = 1e-3; // the plateau is read by the minute, whose last reading depends on the last digit
     rewrite_times([](double minutes) { return std::to_string(minutes * 60); });
@@ -118,7 +120,6 @@ TEST_F(LoggerTemplate, ReadsTimesInEveryWayThatItOffers) {
 }
 
 TEST_F(LoggerTemplate, TakesHeadingsAboveTheFirstReadingForNoReadings) {
-    fill();
     double const expected = number(boil.value("B23"));
     readings.text("A9", "time of logger");
     readings.text("B9", "probe 1");
@@ -128,7 +129,6 @@ TEST_F(LoggerTemplate, TakesHeadingsAboveTheFirstReadingForNoReadings) {
 }
 
 TEST_F(LoggerTemplate, ForecastsTheBoilOfALogThatStopsEarly) {
-    fill();
     readings.formulas("A1409", empty_rows(1600)); // 14 minutes are left
     EXPECT_EQ(boil.value("B23"), CellValue(not_available));
     EXPECT_NE(boil.shown("B34").find("The log neither reaches the boiling point"), std::string::npos);
@@ -137,7 +137,6 @@ TEST_F(LoggerTemplate, ForecastsTheBoilOfALogThatStopsEarly) {
 }
 
 TEST_F(LoggerTemplate, SaysInWordsWhatIsNoNumber) {
-    fill();
     readings.text("B500", "---");
     EXPECT_EQ(state(), "Temperatures that are texts: 1, the first in row 500. A number is needed.");
     EXPECT_EQ(boil.value("B23"), CellValue(not_a_value));
@@ -155,7 +154,6 @@ TEST_F(LoggerTemplate, SaysInWordsWhatIsNoNumber) {
 }
 
 TEST_F(LoggerTemplate, SaysInWordsThatReadingsAreTooFewOrTooMany) {
-    fill();
     readings.number("A10009", 31);
     EXPECT_NE(state().find("longer than this sheet: 1 filled cells below row 10008"), std::string::npos);
     readings.formula("A10009", "");
@@ -169,7 +167,6 @@ TEST_F(LoggerTemplate, SaysInWordsThatReadingsAreTooFewOrTooMany) {
 }
 
 TEST_F(LoggerTemplate, IsQuickWithTenThousandReadings) {
-    fill();
     office::TextRows rows;
     for (int i = 0; i < 10000; ++i)
         rows.push_back({std::to_string(i / 60.0), std::to_string(std::min(20 + i / 60.0, 95.0))});

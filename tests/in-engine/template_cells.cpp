@@ -7,18 +7,17 @@
 #include <com/sun/star/chart/XAxisXSupplier.hpp>
 #include <com/sun/star/chart/XAxisYSupplier.hpp>
 #include <com/sun/star/chart/XChartDocument.hpp>
+#include <com/sun/star/container/XEnumerationAccess.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
+#include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XHeaderFooterContent.hpp>
-#include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
-#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
-#include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -36,48 +35,48 @@ namespace {
 std::string word(Reference<css::uno::XInterface> const& object, char const* property) {
     rtl::OUString text;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= text;
     return narrow(text);
 }
 
 bool flag(Reference<css::uno::XInterface> const& object, char const* property) {
     bool value = false;
     Reference<css::beans::XPropertySet>(object, UNO_QUERY_THROW)
-            ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
+        ->getPropertyValue(rtl::OUString::createFromAscii(property)) >>= value;
     return value;
 }
 
-/// "$Bench.$C$9" → C9
-std::string short_name(Reference<css::table::XCell> const& cell) {
-    std::string name = word(cell, "AbsoluteName");
-    name.erase(0, name.rfind('.') + 1);
-    std::erase(name, '$');
-    return name;
+Reference<css::sheet::XSheetCellRanges> cells_that_hold(Reference<css::uno::XInterface> const& cells,
+                                                        sal_Int32 content) {
+    return Reference<css::sheet::XCellRangesQuery>(cells, UNO_QUERY_THROW)->queryContentCells(sal_Int16(content));
 }
 
-template <class Work> void each_used_cell(Reference<css::sheet::XSpreadsheet> const& sheet, Work work) {
-    auto const cursor = sheet->createCursor();
-    Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(false);
-    auto const end = Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
-    for (sal_Int32 row = 0; row <= end.EndRow; ++row)
-        for (sal_Int32 column = 0; column <= end.EndColumn; ++column)
-            work(sheet->getCellByPosition(column, row));
+/// Groups of cells that are alike in style, protection and validation: a long log is thousands of cells, but few
+/// groups.
+template <class Work> void each_group(Reference<css::sheet::XSpreadsheet> const& sheet, Work work) {
+    Reference<css::container::XIndexAccess> const groups(
+        Reference<css::sheet::XUniqueCellFormatRangesSupplier>(sheet, UNO_QUERY_THROW)->getUniqueCellFormatRanges(),
+        UNO_QUERY_THROW);
+    for (sal_Int32 place = 0; place < groups->getCount(); ++place)
+        work(Reference<css::sheet::XSheetCellRanges>(groups->getByIndex(place), UNO_QUERY_THROW));
 }
 
-Reference<css::beans::XPropertySet> validation_of(Reference<css::table::XCell> const& cell) {
+Reference<css::beans::XPropertySet> validation_of(Reference<css::uno::XInterface> const& cells) {
     Reference<css::beans::XPropertySet> validation;
-    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("Validation") >>= validation;
+    Reference<css::beans::XPropertySet>(cells, UNO_QUERY_THROW)->getPropertyValue("Validation") >>= validation;
     return validation;
 }
 
 void add_cells(Reference<css::sheet::XSpreadsheet> const& sheet, std::vector<ReadText>& texts) {
-    each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
-        std::string const name = short_name(cell);
-        if (cell->getType() == css::table::CellContentType_TEXT)
-            texts.push_back({name, narrow(Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString())});
-        auto const validation = validation_of(cell);
+    auto const cells = cells_that_hold(sheet, css::sheet::CellFlags::STRING)->getCells()->createEnumeration();
+    while (cells->hasMoreElements()) {
+        Reference<css::text::XTextRange> const cell(cells->nextElement(), UNO_QUERY_THROW);
+        texts.push_back({word(cell, "AbsoluteName"), narrow(cell->getString())});
+    }
+    each_group(sheet, [&](Reference<css::sheet::XSheetCellRanges> const& group) {
         for (char const* part : {"ErrorTitle", "ErrorMessage", "InputTitle", "InputMessage"})
-            texts.push_back({name + " " + part, word(validation, part)});
+            texts.push_back(
+                {narrow(group->getRangeAddressesAsString()) + " " + part, word(validation_of(group), part)});
     });
 }
 
@@ -100,22 +99,21 @@ Reference<css::sheet::XSpreadsheet> sheet_of(office::Document const& workbook, i
     return {all->getByIndex(place), UNO_QUERY_THROW};
 }
 
-/// What is wrong with a cell of a protected sheet; empty when nothing is.
-std::string fault_of(Reference<css::table::XCell> const& cell) {
+/// What is wrong with a group of cells of a protected sheet; empty when nothing is.
+std::string fault_of(Reference<css::sheet::XSheetCellRanges> const& group) {
     css::util::CellProtection protection;
-    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("CellProtection") >>= protection;
-    bool const is_formula = cell->getType() == css::table::CellContentType_FORMULA;
-    if (is_formula && !protection.IsLocked)
-        return "holds a formula and is not locked";
-    if (is_formula || protection.IsLocked)
+    Reference<css::beans::XPropertySet>(group, UNO_QUERY_THROW)->getPropertyValue("CellProtection") >>= protection;
+    if (protection.IsLocked)
         return "";
-    std::string const style = word(cell, "CellStyle");
+    if (cells_that_hold(group, css::sheet::CellFlags::FORMULA)->getCells()->hasElements())
+        return "hold a formula and are not locked";
+    std::string const style = word(group, "CellStyle");
     if (!style.starts_with("Input") && !style.starts_with("input"))
-        return "is not locked, but looks like " + style;
+        return "are not locked, but look like " + style;
     bool const holds_words = style == "Input" || style == "input, words";
-    auto const validation = validation_of(cell);
+    auto const validation = validation_of(group);
     bool const is_checked = flag(validation, "ShowErrorMessage") && !word(validation, "ErrorMessage").empty();
-    return holds_words || is_checked ? "" : "is for a number, but no message says which one";
+    return holds_words || is_checked ? "" : "are for numbers, but no message says which ones";
 }
 
 } // namespace
@@ -158,10 +156,10 @@ std::string faults_of_protection(office::Document const& workbook, int place) {
         auto const sheet = sheet_of(workbook, place);
         Reference<css::util::XProtectable> const protection(sheet, UNO_QUERY_THROW);
         std::string faults = protection->isProtected() ? "" : "The sheet is not protected.\n";
-        each_used_cell(sheet, [&](Reference<css::table::XCell> const& cell) {
-            std::string const fault = fault_of(cell);
+        each_group(sheet, [&](Reference<css::sheet::XSheetCellRanges> const& group) {
+            std::string const fault = fault_of(group);
             if (!fault.empty())
-                faults += short_name(cell) + " " + fault + ".\n";
+                faults += narrow(group->getRangeAddressesAsString()) + " " + fault + ".\n";
         });
         protection->unprotect("");
         return protection->isProtected() ? faults + "A password protects it.\n" : faults;

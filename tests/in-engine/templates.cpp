@@ -26,8 +26,9 @@ bool has_letters(std::string const& text) {
 
 std::vector<std::string> template_names() {
     std::vector<std::string> names;
-    for (auto const& entry : std::filesystem::directory_iterator(std::filesystem::path(TEMPLATES) / "en"))
-        names.push_back(entry.path().stem().string());
+    for (auto const& entry : std::filesystem::directory_iterator(SAMPLE_SHEETS))
+        if (entry.path().extension() == ".fods")
+            names.push_back(entry.path().stem().string());
     std::ranges::sort(names);
     return names;
 }

@@ -12,7 +12,7 @@ namespace hearthcell::tests {
 
 inline constexpr std::array<std::string_view, 4> template_languages{"en", "fr", "es", "sw"};
 
-/// Names of the templates that are built, whoever added them.
+/// Names of the templates, by their sources.
 std::vector<std::string> template_names();
 
 std::filesystem::path template_file(std::string_view language, std::string const& name);

@@ -16,7 +16,9 @@ class Template : public testing::TestWithParam<std::tuple<std::string_view, std:
 protected:
     [[nodiscard]] std::string_view language() const { return std::get<0>(GetParam()); }
     [[nodiscard]] std::string name() const { return std::get<1>(GetParam()); }
-    [[nodiscard]] std::string in_language(std::string const& english) const { return said(english, language(), name()); }
+    [[nodiscard]] std::string in_language(std::string const& english) const {
+        return said(english, language(), name());
+    }
     [[nodiscard]] Document open(Office& office = office_with_package()) const {
         return Document::open(office, template_file(language(), name()), office::Access::read_write);
     }
@@ -86,7 +88,8 @@ TEST_P(Template, PrintsTheCautionsAtTheFootOfEachSheet) {
              {"Cautions: fire, scalding water and carbon monoxide injure and kill. Test outdoors or under a hood that "
               "draws, never alone, with a carbon monoxide alarm at head height and sand or an extinguisher at hand. "
               "Headache or dizziness: stop and get into fresh air.",
-              "Gloves, closed shoes, no synthetic clothes, no petrol or paraffin on a live fire. Stand the scale beside "
+              "Gloves, closed shoes, no synthetic clothes, no petrol or paraffin on a live fire. Stand the scale "
+              "beside "
               "the stove instead of carrying a boiling pot. Char lights up again by itself: keep it in a metal bucket "
               "with a lid. Local codes, the makers’ instructions and licensed practice come before this sheet."})
             EXPECT_NE(footer.find(in_language(caution)), std::string::npos) << footer;
@@ -118,8 +121,8 @@ TEST_P(Template, SaysThatItWasMadeForAnotherEdition) {
 class InEachLanguage : public testing::TestWithParam<std::string_view> {
 protected:
     [[nodiscard]] static Document filled(std::string const& name) {
-        Document workbook = Document::open(office_with_package(), template_file(GetParam(), name),
-                                           office::Access::read_write);
+        Document workbook =
+            Document::open(office_with_package(), template_file(GetParam(), name), office::Access::read_write);
         fill(workbook, demo_data(name));
         workbook.recalculate();
         return workbook;
@@ -182,6 +185,16 @@ TEST_P(InEachLanguage, ATimeThatCannotBeReadStaysAnErrorAndIsExplained) {
     sheet.text("K18", "1:75");
     EXPECT_EQ(workbook.sheet(2).value("B8"), CellValue(not_a_result));
     EXPECT_EQ(sheet.shown("B30"), "time is \"1:75\", but minutes and seconds that follow a larger unit end at 59.");
+}
+
+TEST_P(InEachLanguage, ABoilThatIsOddIsSaidToBeSo) {
+    Document const workbook = filled("bench-record");
+    Sheet sheet = workbook.sheet(0);
+    sheet.text("K18", "0:30");
+    EXPECT_NE(sheet.shown("B30").find("Odd: a boil within 3 minutes"), std::string::npos) << sheet.shown("B30");
+    sheet.text("K18", "25:30"); // the fire was out after 19:30
+    EXPECT_EQ(sheet.shown("B30"),
+              said("The boil began after the fire was out: check both times.", GetParam(), "bench-record"));
 }
 
 TEST_P(InEachLanguage, ALogOfTheBenchRecordSaysWhatIsMissing) {
