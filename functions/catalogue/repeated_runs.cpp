@@ -135,16 +135,19 @@ constexpr Function functions[] = {
                  "Niveau des objectifs volontaires de performance, de 0 à 5",
                  "Nivel de los objetivos voluntarios de desempeño, de 0 a 5",
                  "Daraja la malengo ya hiari ya utendaji, 0 hadi 5"},
-     .arguments = {measure_of_tier,
-                   {.name = "value",
-                    .measure = Measure::ratio,
-                    .low = 0,
-                    .high = 100000,
-                    .help = {"Result of the standard's own laboratory test, see STOVE.EXPLAIN",
-                             "Résultat de l’essai de laboratoire de la norme, voir STOVE.EXPLAIN",
-                             "Resultado del ensayo de laboratorio de la norma, véase STOVE.EXPLAIN",
-                             "Tokeo la jaribio la maabara la kiwango chenyewe, tazama STOVE.EXPLAIN"},
-                    .zero_is_doubtful = true}},
+     .arguments =
+         {measure_of_tier,
+          {.name = "value",
+           .measure = Measure::ratio,
+           .low = 0,
+           .high = 100000,
+           .help =
+               {"Result of that test: efficiency as a fraction, CO in g/MJ and PM2.5 in mg/MJ delivered, or a score",
+                "Résultat de cet essai\u00a0: rendement en fraction, CO en g/MJ utile, PM2.5 en mg/MJ utile, ou une "
+                "note",
+                "Resultado de ese ensayo: rendimiento como fracción, CO en g/MJ y PM2.5 en mg/MJ útil, o un puntaje",
+                "Tokeo la jaribio hilo: ufanisi kama sehemu, CO kwa g/MJ na PM2.5 kwa mg/MJ iliyofika, au alama"},
+           .zero_is_doubtful = true}},
      .result = {.name = {"tier", "niveau", "nivel", "daraja"}, .measure = Measure::ratio, .low = 0, .high = 5},
      .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
      .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
@@ -154,10 +157,10 @@ constexpr Function functions[] = {
      .sources = {iso_tr_19867_3},
      .caution = {"A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by "
                  "itself; results of other protocols have none.",
-                 "Un niveau ne vaut que pour un résultat de l’essai de laboratoire de l’ISO 19867-1, et pour chaque "
-                 "grandeur séparément\u00a0; les résultats d’autres protocoles n’en ont pas.",
-                 "Un nivel vale solo para un resultado del ensayo de laboratorio de ISO 19867-1, y para cada magnitud "
-                 "por separado; los resultados de otros protocolos no lo tienen.",
+                 "Un niveau ne vaut que pour l’essai de laboratoire de l’ISO 19867-1, et grandeur par grandeur\u00a0; "
+                 "les autres protocoles n’en donnent pas.",
+                 "Un nivel vale solo para el ensayo de laboratorio de ISO 19867-1, y magnitud por magnitud; otros "
+                 "protocolos no lo dan.",
                  "Daraja ni la tokeo la jaribio la maabara la ISO 19867-1 pekee, na kwa kila kipimo peke yake; matokeo "
                  "ya taratibu nyingine hayana daraja."},
      .examples = {{{"efficiency", 0.35}, {3, 0}, "ISO/TR 19867-3:2018, from memory of its table"},

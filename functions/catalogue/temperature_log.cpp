@@ -155,7 +155,7 @@ constexpr Function functions[] = {
                  "Kinachoonekana kuwa na kasoro katika rekodi, jambo moja kwa kila safu mlalo"},
      .arguments = {any_times, any_temperatures,
                    optional(boiling_point,
-                            {"101.5 °C, the highest of any kitchen", "101,5 °C, le plus élevé de toutes les cuisines",
+                            {"101.5 °C, the highest of any kitchen", "101,5 °C, le plus élevé qui soit en cuisine",
                              "101,5 °C, el más alto de cualquier cocina", "101.5 °C, cha juu kabisa cha jiko lolote"}),
                    optional(water_mass, {"2500 g", "2500 g", "2500 g", "2500 g"}),
                    optional(air, {"a start from 2 to 40 °C passes", "un départ de 2 à 40 °C est admis",

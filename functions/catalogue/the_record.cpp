@@ -100,28 +100,26 @@ constexpr Function functions[] = {
                  "Un temps en minutes, d’après un texte, une heure de Calc ou une colonne",
                  "Un tiempo en minutos, a partir de un texto, una hora de Calc o una columna",
                  "Muda kwa dakika, kutokana na maandishi, saa ya Calc au safu wima yake"},
-     .arguments =
-         {{.name = "time",
-           .measure = Measure::words,
-           .help =
-               {"A text as 25:30, 17m06s, 1:05:30 or 1 h 5 min, a time of Calc, or a row or column of them; numbers "
-                "below 0.5 are times of Calc, from 3 on minutes, and in a column the largest decides",
-                "Un texte comme 25:30, 17m06s, 1:05:30 ou 1 h 5 min, une heure de Calc, ou une ligne ou colonne\u00a0; "
-                "sous 0,5 c’est une heure de Calc, dès 3 des minutes\u00a0; en colonne, le plus grand décide",
-                "Un texto como 25:30, 17m06s, 1:05:30 o 1 h 5 min, una hora de Calc, o una fila o columna; bajo 0,5 "
-                "son horas de Calc, desde 3 son minutos, y en una columna decide el mayor",
-                "Maandishi kama 25:30, 17m06s, 1:05:30 au 1 h 5 min, saa ya Calc, au safu yake; namba chini ya 0.5 ni "
-                "saa za Calc, kuanzia 3 ni dakika, na katika safu iliyo kubwa huamua"},
-           .kind = Kind::anything},
-          {.name = "typed as",
-           .measure = Measure::words,
-           .help = {"How it was typed: \"mm:ss\" where Calc took minutes and seconds as hours and minutes",
-                    "Saisie d’origine\u00a0: \"mm:ss\" si Calc a pris minutes et secondes pour heures et minutes",
-                    "Cómo se escribió: \"mm:ss\" si Calc tomó minutos y segundos como horas y minutos",
-                    "Jinsi ulivyoandikwa: \"mm:ss\" ikiwa Calc ilichukua dakika na sekunde kama saa na dakika"},
-           .kind = Kind::choice,
-           .choices = {"as it stands", "mm:ss", "hh:mm", "minutes"},
-           .optional = true}},
+     .arguments = {{.name = "time",
+                    .measure = Measure::words,
+                    .help = {"A text as 25:30, 17m06s or 1 h 5 min, a number (below 0.5 a time of Calc, from 3 on "
+                             "minutes), or a row or column",
+                             "Un texte comme 25:30, 17m06s ou 1 h 5 min, un nombre (sous 0,5 une heure de Calc, dès 3 "
+                             "des minutes) ou une ligne ou colonne",
+                             "Un texto como 25:30, 17m06s o 1 h 5 min, un número (bajo 0,5 una hora de Calc, desde 3 "
+                             "minutos) o una fila o columna",
+                             "Maandishi kama 25:30, 17m06s au 1 h 5 min, namba (chini ya 0.5 saa ya Calc, kuanzia 3 "
+                             "dakika), au safu"},
+                    .kind = Kind::anything},
+                   {.name = "typed as",
+                    .measure = Measure::words,
+                    .help = {"Type \"mm:ss\" where Calc took minutes for hours",
+                             "Écrire \"mm:ss\" si Calc a pris les minutes pour des heures",
+                             "Escriba \"mm:ss\" si Calc tomó los minutos por horas",
+                             "Andika \"mm:ss\" ikiwa Calc ilichukua dakika kuwa saa"},
+                    .kind = Kind::choice,
+                    .choices = {"as it stands", "mm:ss", "hh:mm", "minutes"},
+                    .optional = true}},
      .result =
          {.name = {"time", "temps", "tiempo", "muda"}, .measure = Measure::minutes, .low = 0, .high = longest_time},
      .kernel = Wordy{minutes},

@@ -30,7 +30,7 @@ std::string escaped(std::string_view text);
 /// What the wizard says of a function: summary, parts of a block, caution.
 std::string full_summary(Function const& function, Language language);
 
-/// What the wizard says of an argument: help, unit, range, default.
+/// What the wizard says of an argument: help, range with unit, options, default.
 std::string full_help(Argument const& argument, Language language);
 
 /// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
@@ -38,9 +38,6 @@ std::string parts(Function const& function, Language language);
 
 /// "0.12 MJ/kg", with the decimal separator of the language.
 std::string amount(double number, Measure measure, Language language);
-
-/// What an argument allows: "0 to 0.75", or the texts that it can be.
-std::string allowed(Argument const& argument, Language language);
 
 /// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
 std::string signature(Function const& function);

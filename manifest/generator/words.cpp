@@ -6,15 +6,53 @@ namespace hearthcell::generator {
 namespace {
 
 // The wizard's own words around what the catalogue says.
-constexpr Wording range_of{"{low} to {high}", "de {low} à {high}", "de {low} a {high}", "{low} hadi {high}"};
-constexpr Wording or_range_of{", or {low} to {high}", ", ou de {low} à {high}", ", o de {low} a {high}",
-                              ", au {low} hadi {high}"};
-constexpr Wording range_is{"Range {}.", "Plage\u00a0: {}.", "Intervalo: {}.", "Kuanzia {}."};
-constexpr Wording one_of{"One of {}.", "Au choix\u00a0: {}.", "Opciones: {}.", "Chagua moja: {}."};
-constexpr Wording left_out{"Left out: {}.", "Si omis\u00a0: {}.", "Si se omite: {}.", "Ikiachwa: {}."};
-constexpr Wording side_by_side{"Side by side: {}.", "Côte à côte\u00a0: {}.", "En columnas contiguas: {}.",
+constexpr Wording range_is{"Range {low} to {high}", "De {low} à {high}", "De {low} a {high}",
+                           "Kuanzia {low} hadi {high}"};
+constexpr Wording one_of{" One of {}.", " Au choix\u00a0: {}.", " Opciones: {}.", " Chagua moja: {}."};
+constexpr Wording or_one_of{", or one of {}.", ", ou au choix\u00a0: {}.", ", o una de las opciones: {}.",
+                            ", au chagua moja: {}."};
+constexpr Wording left_out{"Left out: {}.", "Si omis\u00a0: {}.", "Si falta: {}.", "Ikiachwa: {}."};
+constexpr Wording if_left_out{" (if left out)", " (si omis)", " (si falta)", " (ikiachwa)"};
+constexpr Wording side_by_side{"Side by side: {}.", "Côte à côte\u00a0: {}.", "Lado a lado: {}.",
                                "Kando kwa kando: {}."};
 constexpr Wording a_list_of{"A list of {}.", "Une liste\u00a0: {}.", "Una lista: {}.", "Orodha: {}."};
+
+std::string range(Argument const& argument, Language language) {
+    std::string const text = filled(range_is.in(language), "{low}", amount(argument.low, Measure::words, language));
+    return filled(text, "{high}", amount(argument.high, argument.measure, language));
+}
+
+/// The texts that can be typed, each between quotation marks.
+std::string options(Argument const& argument, Language language) {
+    std::string list;
+    auto const add = [&list](std::string_view text) {
+        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
+    };
+    for (std::string_view const choice : argument.choices) {
+        add(choice);
+        if (argument.optional && choice == argument.choices[0])
+            list += if_left_out.in(language);
+    }
+    if (argument.table != nullptr)
+        for (Named const& row : argument.table->rows)
+            add(row.name);
+    return list;
+}
+
+/// What leaving it out means; empty where a list of options says that.
+std::string default_of(Argument const& argument, Language language) {
+    if (!argument.optional || argument.kind == Kind::choice)
+        return "";
+    return argument.absent_means.empty() ? amount(argument.fallback, argument.measure, language)
+                                         : std::string(argument.absent_means.in(language));
+}
+
+/// A range that only keeps nonsense out tells nobody anything.
+bool has_telling_range(Argument const& argument) {
+    bool const has_range =
+        argument.kind == Kind::number || argument.kind == Kind::column || argument.kind == Kind::number_or_name;
+    return has_range && argument.high < 1e12;
+}
 
 } // namespace
 
@@ -69,41 +107,16 @@ std::string amount(double number, Measure measure, Language language) {
     return text + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
-std::string allowed(Argument const& argument, Language language) {
-    std::string list;
-    auto const add = [&list](std::string_view text) {
-        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
-    };
-    for (std::string_view const choice : argument.choices)
-        add(choice);
-    if (argument.table != nullptr)
-        for (Named const& row : argument.table->rows)
-            add(row.name);
-    if (argument.kind == Kind::choice || argument.kind == Kind::name)
-        return list;
-    std::string range(list.empty() ? range_of.in(language) : or_range_of.in(language));
-    range = filled(range, "{low}", amount(argument.low, Measure::words, language));
-    return list + filled(range, "{high}", amount(argument.high, argument.measure, language));
-}
-
 std::string full_help(Argument const& argument, Language language) {
     std::string text = std::string(argument.help.in(language)) + ".";
-    auto const add = [&](Wording const& sentence, std::string_view value) {
-        text += " " + filled(sentence.in(language), "{}", value);
-    };
-    if (argument.kind == Kind::number || argument.kind == Kind::column)
-        add(range_is, allowed(argument, language));
-    else if (argument.kind == Kind::choice || argument.table != nullptr)
-        add(one_of, allowed(argument, language));
-    if (!argument.optional)
-        return text;
-    if (argument.kind == Kind::choice)
-        add(left_out, "\"" + std::string(argument.choices[0]) + "\"");
-    else if (!argument.absent_means.empty())
-        add(left_out, argument.absent_means.in(language));
-    else
-        add(left_out, amount(argument.fallback, argument.measure, language));
-    return text;
+    std::string const list = options(argument, language);
+    bool const has_range = has_telling_range(argument);
+    if (has_range)
+        text += " " + range(argument, language) + (list.empty() ? "." : "");
+    if (!list.empty())
+        text += filled((has_range ? or_one_of : one_of).in(language), "{}", list);
+    std::string const fallback = default_of(argument, language);
+    return fallback.empty() ? text : text + " " + filled(left_out.in(language), "{}", fallback);
 }
 
 std::string parts(Function const& function, Language language) {

@@ -31,13 +31,4 @@ TEST(TheMenusTexts, GiveEachCommandALetterOfItsOwn) {
     }
 }
 
-TEST(TheMenusTexts, AreChosenByTheOfficesLocaleWithEnglishForOthers) {
-    EXPECT_EQ(language_of("fr-BE"), Language::french);
-    EXPECT_EQ(language_of("es"), Language::spanish);
-    EXPECT_EQ(language_of("sw-TZ"), Language::swahili);
-    EXPECT_EQ(language_of("en-GB"), Language::english);
-    EXPECT_EQ(language_of("fro"), Language::english); // Old French has a code of three letters
-    EXPECT_EQ(language_of(""), Language::english);
-}
-
 } // namespace hearthcell::tests

@@ -59,22 +59,43 @@ std::map<std::string, Description> descriptions_in(Office& office) {
     return result;
 }
 
-TEST(Wizard, ShowsWhatTheCatalogueSaysOfEveryFunctionAndArgument) {
-    std::map<std::string, Description> const shown = descriptions_in(office_with_package());
+/// Whether every function and argument is shown with the catalogue's text in that language.
+void expect_shown(Office& office, Language language) {
+    std::map<std::string, Description> const shown = descriptions_in(office);
     for (Group const& group : catalogue()) {
         for (Function const& function : group.functions) {
             std::string const name = "STOVE." + std::string(function.name);
             ASSERT_TRUE(shown.contains(name)) << name;
             Description const& description = shown.at(name);
-            EXPECT_EQ(description.text, generator::full_summary(function, Language::english));
+            EXPECT_EQ(description.text, generator::full_summary(function, language));
             ASSERT_EQ(description.arguments.size(), function.arguments.size()) << name;
             for (std::size_t i = 0; i < function.arguments.size(); ++i) {
                 EXPECT_EQ(utf8(description.arguments[i].Name), function.arguments[i].name) << name;
                 EXPECT_EQ(utf8(description.arguments[i].Description),
-                          generator::full_help(function.arguments[i], Language::english))
+                          generator::full_help(function.arguments[i], language))
                     << name;
             }
         }
+    }
+}
+
+TEST(Wizard, ShowsWhatTheCatalogueSaysOfEveryFunctionAndArgument) {
+    expect_shown(office_with_package(), Language::english);
+}
+
+TEST(Wizard, SpeaksTheLanguageOfTheMenus) {
+    for (Language const language : languages) {
+        SCOPED_TRACE(tag_of(language));
+        Office office({.package = package(), .menus = std::string(tag_of(language))});
+        expect_shown(office, language);
+    }
+}
+
+TEST(Wizard, SpeaksItInEveryCountryAndEnglishWhereWeKnowNoBetter) {
+    for (std::string const menus : {"sw-TZ", "de"}) {
+        SCOPED_TRACE(menus);
+        Office office({.package = package(), .menus = menus});
+        expect_shown(office, language_of(menus));
     }
 }
 

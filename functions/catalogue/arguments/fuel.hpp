@@ -44,10 +44,10 @@ inline constexpr Argument net_char{
     .measure = Measure::char_mass,
     .low = -50000,
     .high = 50000,
-    .help = {"Mass of the char at the end less that at the start; negative where earlier char was burned",
-             "Masse du charbon à la fin moins celle du début\u00a0; négative si du charbon antérieur a brûlé",
-             "Masa del carbón al final menos la del inicio; negativa si se quemó carbón anterior",
-             "Uzito wa makaa mwishoni kutoa wa mwanzoni; hasi pale makaa ya awali yalipoungua"},
+    .help = {"Char at the end less char at the start; negative if old char burned",
+             "Charbon final moins charbon initial\u00a0; négatif si du vieux a brûlé",
+             "Carbón final menos carbón inicial; negativo si se quemó carbón viejo",
+             "Makaa ya mwishoni kutoa ya mwanzoni; hasi ya zamani yakiungua"},
     .zero_is_doubtful = true,
 };
 inline constexpr Argument char_value{
@@ -109,7 +109,7 @@ inline constexpr Argument oven_dry =
           {"Mass of the sample dried at 105 °C to constant mass, with its container if one is given",
            "Masse de l’échantillon séché à 105 °C jusqu’à masse constante, avec son récipient s’il est indiqué",
            "Masa de la muestra secada a 105 °C hasta masa constante, con su recipiente si se indica",
-           "Uzito wa sampuli iliyokaushwa kwa 105 °C hadi uzito usibadilike, pamoja na chombo chake kikitajwa"});
+           "Uzito wa sampuli iliyokaushwa kwa 105 °C hadi usibadilike, pamoja na chombo kikitajwa"});
 inline constexpr Argument container{
     .name = "container mass",
     .measure = Measure::metal_mass,

@@ -112,14 +112,12 @@ inline constexpr Argument from =
                     "Temperatura a la que empieza el tramo", "Halijoto ambapo kipande kinaanza"}),
              {"30 % of the rise from the first reading", "30\u00a0% de l’élévation depuis la première mesure",
               "30\u00a0% de la elevación desde la primera lectura", "30 % ya ongezeko kutoka kipimo cha kwanza"});
-inline constexpr Argument to =
-    optional(named(stretch_end, "to",
-                   {"Temperature at which the stretch ends", "Température à la fin du tronçon",
-                    "Temperatura a la que termina el tramo", "Halijoto ambapo kipande kinaishia"}),
-             {"80 % of the rise, but 10 K below the highest temperature at most",
-              "80\u00a0% de l’élévation, mais au plus 10 K sous la température la plus haute",
-              "80\u00a0% de la elevación, pero como máximo 10 K bajo la temperatura más alta",
-              "80 % ya ongezeko, lakini si zaidi ya 10 K chini ya halijoto ya juu kabisa"});
+inline constexpr Argument to = optional(
+    named(stretch_end, "to",
+          {"Temperature at which the stretch ends", "Température à la fin du tronçon",
+           "Temperatura a la que termina el tramo", "Halijoto ambapo kipande kinaishia"}),
+    {"80 % of the rise, at least 10 K below the highest", "80\u00a0% de l’élévation, à 10 K au moins sous le maximum",
+     "80\u00a0% de la elevación, al menos 10 K bajo el máximo", "80 % ya ongezeko, angalau 10 K chini ya kilele"});
 inline constexpr Argument largest_power{
     .name = "largest power",
     .measure = Measure::power,

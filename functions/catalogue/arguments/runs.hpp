@@ -44,9 +44,8 @@ inline constexpr Argument pooled_variance{
     .low = 0,
     .high = 1,
     .help = {"TRUE where both series may be taken to scatter alike",
-             "VRAI si les deux séries peuvent être supposées de même dispersion",
-             "VERDADERO si puede suponerse la misma dispersión en ambas series",
-             "TRUE ikiwa seti zote mbili zinaweza kuchukuliwa kutawanyika sawa"},
+             "VRAI si les deux séries se dispersent pareillement", "VERDADERO si ambas series se dispersan igual",
+             "TRUE ikiwa seti zote mbili zinatawanyika sawa"},
     .optional = true,
     .fallback = 0,
     .absent_means = {"FALSE, each series has its own variance", "FAUX, chaque série a sa propre variance",
@@ -86,14 +85,10 @@ inline constexpr Argument power_of_test{
 inline constexpr Argument measure_of_tier{
     .name = "measure",
     .measure = Measure::words,
-    .help = {"What was measured: efficiency as a fraction, CO in g/MJ delivered, PM2.5 in mg/MJ delivered, safety or "
-             "durability score",
-             "Grandeur mesurée\u00a0: rendement en fraction, CO en g/MJ utile, PM2.5 en mg/MJ utile, note de sécurité "
-             "ou de durabilité",
-             "Qué se midió: rendimiento como fracción, CO en g/MJ útil, PM2.5 en mg/MJ útil, puntaje de seguridad o "
-             "durabilidad",
-             "Kilichopimwa: ufanisi kama sehemu, CO kwa g/MJ iliyofika, PM2.5 kwa mg/MJ iliyofika, alama za usalama au "
-             "uimara"},
+    .help = {"What was measured in the standard's own laboratory test",
+             "Grandeur mesurée dans l’essai de laboratoire de la norme",
+             "Qué se midió en el ensayo de laboratorio de la norma",
+             "Kilichopimwa katika jaribio la maabara la kiwango"},
     .kind = Kind::choice,
     .choices = {"efficiency", "CO", "PM2.5", "safety", "durability"},
 };

@@ -20,9 +20,9 @@ inline constexpr Argument sea_level_pressure{
     .low = 870,
     .high = 1085,
     .help = {"The day's air pressure reduced to sea level (QNH), as weather reports give it",
-             "Pression de l’air du jour ramenée au niveau de la mer (QNH), telle que la donne la météo",
-             "Presión del aire del día reducida al nivel del mar (QNH), como la dan los partes meteorológicos",
-             "Kanieneo ya hewa ya siku hiyo kwa usawa wa bahari (QNH), kama inavyotolewa na taarifa za hali ya hewa"},
+             "Pression du jour ramenée au niveau de la mer (QNH), donnée par la météo",
+             "Presión del día reducida al nivel del mar (QNH), según el parte del tiempo",
+             "Kanieneo ya siku kwa usawa wa bahari (QNH), kutoka taarifa za hali ya hewa"},
 };
 inline constexpr Argument station_pressure{
     .name = "station pressure",
@@ -54,9 +54,8 @@ inline constexpr Argument boiling_point{
     .low = 60,
     .high = 105,
     .help = {"Local boiling point of water, see STOVE.BOILINGPOINT",
-             "Point d’ébullition local de l’eau, voir STOVE.BOILINGPOINT",
-             "Punto de ebullición local del agua, véase STOVE.BOILINGPOINT",
-             "Kiwango cha kuchemka kwa maji mahali hapo, tazama STOVE.BOILINGPOINT"},
+             "Point d’ébullition local, voir STOVE.BOILINGPOINT", "Punto de ebullición local, véase STOVE.BOILINGPOINT",
+             "Kiwango cha kuchemka, tazama STOVE.BOILINGPOINT"},
 };
 inline constexpr Argument air{
     .name = "air",

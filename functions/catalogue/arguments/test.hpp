@@ -98,7 +98,7 @@ inline constexpr Argument char_energy_credit{
     .help = {"Energy left in the char, if it is credited, see STOVE.CHARENERGY",
              "Énergie restée dans le charbon, si elle est déduite, voir STOVE.CHARENERGY",
              "Energía que queda en el carbón, si se descuenta, véase STOVE.CHARENERGY",
-             "Nishati iliyobaki katika makaa, ikiwa inatolewa hesabuni, tazama STOVE.CHARENERGY"},
+             "Nishati ya makaa, ikiwa inatolewa hesabuni, tazama STOVE.CHARENERGY"},
     .optional = true,
     .fallback = 0,
 };
