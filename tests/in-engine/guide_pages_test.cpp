@@ -9,10 +9,8 @@
 #include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
-#include <com/sun/star/frame/DispatchHelper.hpp>
-#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCellRangesAccess.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/text/XTextFieldsSupplier.hpp>
@@ -50,23 +48,15 @@ protected:
         return office::narrow(url);
     }
 
-    /// Follows a link as Calc does, and reads the cell that it leads to: its sheet's name and its text.
-    std::pair<std::string, std::string> follow(std::string const& url) {
-        Reference<css::frame::XModel> const model(guide.document.model(), UNO_QUERY_THROW);
-        auto const controller = model->getCurrentController();
-        Office& office = office_with_package();
-        css::uno::Sequence<css::beans::PropertyValue> target(1);
-        target.getArray()[0] = {"Bookmark", 0, Any(office::wide(url.substr(1))),
-                                css::beans::PropertyState_DIRECT_VALUE};
-        css::frame::DispatchHelper::create(office.context())
-            ->executeDispatch(Reference<css::frame::XDispatchProvider>(controller->getFrame(), UNO_QUERY_THROW),
-                              ".uno:JumpToMark", "", 0, target);
-        Reference<css::sheet::XSpreadsheetView> const view(controller, UNO_QUERY_THROW);
-        // A block's title is of merged cells.
-        Reference<css::table::XCellRange> const found(model->getCurrentSelection(), UNO_QUERY_THROW);
-        Reference<css::text::XTextRange> const first(found->getCellByPosition(0, 0), UNO_QUERY_THROW);
-        return {office::narrow(Reference<css::container::XNamed>(view->getActiveSheet(), UNO_QUERY_THROW)->getName()),
-                office::narrow(first->getString())};
+    /// The cell that Calc finds at the address of a link: its sheet's name and its text. The link is not followed: to
+    /// move in a document out of sight, from another process, ends LibreOffice 7.4 now and then.
+    std::pair<std::string, std::string> target(std::string const& url) {
+        Reference<css::sheet::XCellRangesAccess> const sheets(guide.document.model()->getSheets(), UNO_QUERY_THROW);
+        auto const found = sheets->getCellRangesByName(office::wide(url.substr(1)));
+        Reference<css::sheet::XSheetCellRange> const range(found[0], UNO_QUERY_THROW);
+        Reference<css::text::XTextRange> const cell(range->getCellByPosition(0, 0), UNO_QUERY_THROW);
+        return {office::narrow(Reference<css::container::XNamed>(range->getSpreadsheet(), UNO_QUERY_THROW)->getName()),
+                office::narrow(cell->getString())};
     }
 
     Guide guide{office_with_package(), GetParam()};
@@ -94,7 +84,7 @@ TEST_P(Pages, LinkTheIndexToEveryFunctionsBlock) {
         for (Function const& function : group.functions)
             sheet_of["STOVE." + std::string(function.name)] = subject;
     }
-    office::asking("following the links of the guide", [&] {
+    office::asking("looking at the links of the guide", [&] {
         std::size_t links = 0;
         for (int row = 1; row <= 200; ++row) {
             std::string const url = link(0, row);
@@ -103,7 +93,7 @@ TEST_P(Pages, LinkTheIndexToEveryFunctionsBlock) {
             ++links;
             std::string const text = guide.document.sheet(0).shown("A" + std::to_string(row));
             ASSERT_TRUE(sheet_of.contains(text)) << text;
-            EXPECT_EQ(follow(url), std::pair(sheet_of.at(text), text)) << url;
+            EXPECT_EQ(target(url), std::pair(sheet_of.at(text), text)) << url;
         }
         EXPECT_EQ(links, sheet_of.size());
     });
