@@ -7,7 +7,15 @@
 
 namespace hearthcell::menu {
 
-enum class Command { new_bench_record, new_comparison, function_guide, copy_for_sharing, about };
+enum class Command {
+    new_bench_record,
+    new_comparison,
+    new_log_import,
+    new_campaign,
+    function_guide,
+    copy_for_sharing,
+    about
+};
 
 struct Entry {
     Command command;
@@ -21,6 +29,8 @@ inline constexpr std::string_view protocol = "vnd.hearthcell:";
 inline constexpr std::array entries{
     Entry{Command::new_bench_record, "new-bench-record", Text::new_bench_record},
     Entry{Command::new_comparison, "new-comparison", Text::new_comparison},
+    Entry{Command::new_log_import, "new-log-import", Text::new_log_import},
+    Entry{Command::new_campaign, "new-campaign-overview", Text::new_campaign},
     Entry{Command::function_guide, "function-guide", Text::function_guide, true},
     Entry{Command::copy_for_sharing, "copy-for-sharing", Text::copy_for_sharing, true},
     Entry{Command::about, "edition-and-licence", Text::about, true},

@@ -36,19 +36,23 @@ OUString ask_where_to_save(Surroundings const& surroundings, OUString const& fol
     auto const picker = css::ui::dialogs::FilePicker::createWithMode(
         surroundings.context, css::ui::dialogs::TemplateDescription::FILESAVE_AUTOEXTENSION);
     picker->setTitle(surroundings.say(Text::picker_title));
-    picker->appendFilter(surroundings.say(Text::spreadsheet_files), "*.ods");
+    OUString const ods = surroundings.say(Text::ods_files), xlsx = surroundings.say(Text::xlsx_files);
+    picker->appendFilter(ods, "*.ods");
+    picker->appendFilter(xlsx, "*.xlsx");
+    picker->setCurrentFilter(ods);
     if (!folder.isEmpty())
         picker->setDisplayDirectory(folder);
     picker->setDefaultName(name + ".ods");
-    OUString chosen;
+    OUString chosen, ending;
     if (picker->execute() == css::ui::dialogs::ExecutableDialogResults::OK) {
         auto const files = picker->getSelectedFiles();
         if (files.hasElements())
             chosen = files[0];
+        ending = picker->getCurrentFilter() == xlsx ? OUString(".xlsx") : OUString(".ods");
     }
     Reference<css::lang::XComponent>(picker, UNO_QUERY_THROW)->dispose();
-    bool const has_ending = chosen.isEmpty() || chosen.endsWithIgnoreAsciiCase(".ods");
-    return has_ending ? chosen : chosen + ".ods";
+    bool const has_ending = chosen.endsWithIgnoreAsciiCase(".ods") || chosen.endsWithIgnoreAsciiCase(".xlsx");
+    return chosen.isEmpty() || has_ending ? chosen : chosen + ending;
 }
 
 } // namespace hearthcell::menu

@@ -72,8 +72,10 @@ HiddenSpreadsheet::~HiddenSpreadsheet() {
 }
 
 void store_copy(Reference<css::sheet::XSpreadsheetDocument> const& document, OUString const& url) {
+    char const* const format = url.endsWithIgnoreAsciiCase(".xlsx") ? "Calc MS Excel 2007 XML" : "calc8";
     Reference<css::frame::XStorable>(document, UNO_QUERY_THROW)
-        ->storeToURL(url, sequence({option("FilterName", Any(OUString("calc8"))), option("Overwrite", Any(true))}));
+        ->storeToURL(url, sequence({option("FilterName", Any(OUString::createFromAscii(format))),
+                                    option("Overwrite", Any(true))}));
 }
 
 } // namespace hearthcell::menu

@@ -26,7 +26,7 @@ private:
     com::sun::star::uno::Reference<com::sun::star::lang::XComponent> loaded;
 };
 
-/// Stores a copy as .ods; the document stays what and where it is.
+/// Stores a copy, as .xlsx if the address ends so, else as .ods; the document stays what and where it is.
 void store_copy(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
                 rtl::OUString const& url);
 

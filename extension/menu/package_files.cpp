@@ -18,9 +18,11 @@ OUString package_folder(Surroundings const& surroundings) {
 OUString packaged_file(Surroundings const& surroundings, OUString const& package, std::string_view folder,
                        std::string_view name) {
     auto const files = css::ucb::SimpleFileAccess::create(surroundings.context);
-    OUString const language = wide(tag_of(surroundings.language).substr(0, 2)) + "/";
-    for (OUString const& between : {language, OUString()})
-        if (OUString const file = package + wide(folder) + between + wide(name); files->exists(file))
+    std::string_view const language = tag_of(surroundings.language).substr(0, 2);
+    std::string_view const without_slash = folder.substr(0, folder.size() - 1);
+    OUString const in_language = wide(without_slash) + "%20(" + wide(language) + ")/";
+    for (OUString const& place : {in_language, wide(folder)})
+        if (OUString const file = package + place + wide(name); files->exists(file))
             return file;
     return {};
 }

@@ -7,8 +7,8 @@ namespace hearthcell::menu {
 /// The address of the folder that the package was unpacked into; empty where the office does not know it.
 rtl::OUString package_folder(Surroundings const& surroundings);
 
-/// The address of a packaged file: the one in the folder of the office's language beside it
-/// ("template/Hearthcell/fr/"), else the file itself; empty where neither is there.
+/// The address of a packaged file, given as folder/ and name: the one of the office's language, which is in a folder of
+/// its own ("template/Hearthcell (fr)/"), else the English one; empty where neither is there.
 rtl::OUString packaged_file(Surroundings const& surroundings, rtl::OUString const& package, std::string_view folder,
                             std::string_view name);
 

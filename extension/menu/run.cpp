@@ -29,6 +29,10 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
         return open_as_new(surroundings, templates, "bench-record.ots");
     case Command::new_comparison:
         return open_as_new(surroundings, templates, "comparison.ots");
+    case Command::new_log_import:
+        return open_as_new(surroundings, templates, "logger-import.ots");
+    case Command::new_campaign:
+        return open_as_new(surroundings, templates, "campaign.ots");
     case Command::function_guide:
         return open_as_new(surroundings, "guide/", std::string(tag_of(surroundings.language).substr(0, 2)) + ".ods");
     case Command::copy_for_sharing:

@@ -9,7 +9,9 @@
 #include <com/sun/star/document/UpdateDocMode.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-
+#include <com/sun/star/sheet/XSheetAnnotationShapeSupplier.hpp>
+#include <com/sun/star/sheet/XSheetAnnotations.hpp>
+#include <com/sun/star/sheet/XSheetAnnotationsSupplier.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <rtl/ref.hxx>
 
@@ -57,6 +59,19 @@ std::string_view filter_for(std::filesystem::path const& file) {
     if (found == filters.end())
         throw std::runtime_error("no format is known for " + file.string());
     return found->second;
+}
+
+/// LibreOffice 7.4 leaves a comment out of an .fods if it has not had a reason to draw it since it opened the document.
+void draw_comments(Reference<css::sheet::XSpreadsheetDocument> const& document) {
+    Reference<css::container::XIndexAccess> const sheets(document->getSheets(), UNO_QUERY_THROW);
+    for (sal_Int32 sheet = 0; sheet < sheets->getCount(); ++sheet) {
+        auto const comments =
+            Reference<css::sheet::XSheetAnnotationsSupplier>(sheets->getByIndex(sheet), UNO_QUERY_THROW)
+                ->getAnnotations();
+        for (sal_Int32 index = 0; index < comments->getCount(); ++index)
+            Reference<css::sheet::XSheetAnnotationShapeSupplier>(comments->getByIndex(index), UNO_QUERY_THROW)
+                ->getAnnotationShape();
+    }
 }
 
 } // namespace
@@ -108,6 +123,8 @@ void Document::save(std::filesystem::path const& file) {
     if (file.extension() == ".csv") // comma, quotes, UTF-8
         options.push_back(option("FilterOptions", Any(rtl::OUString("44,34,76"))));
     asking("saving " + file.string(), [&] {
+        if (file.extension() == ".fods")
+            draw_comments(model_);
         Reference<css::frame::XStorable>(model_, UNO_QUERY_THROW)
             ->storeToURL(file_url(file),
                          Sequence<PropertyValue>(options.data(), static_cast<sal_Int32>(options.size())));

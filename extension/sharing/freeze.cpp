@@ -1,10 +1,13 @@
 #include "extension/sharing/freeze.hpp"
 
 #include "extension/sharing/elsewhere.hpp"
+#include "extension/sharing/runs.hpp"
 #include "extension/sharing/sheet_formulas.hpp"
 #include "extension/sharing/writable.hpp"
 
 #include <com/sun/star/container/XNamed.hpp>
+
+#include <algorithm>
 
 namespace css = com::sun::star;
 using css::uno::Reference;
@@ -19,14 +22,18 @@ Frozen freeze(Reference<css::sheet::XSpreadsheetDocument> const& document, rtl::
     for (auto const& sheet : sheets_of(document))
         all.push_back(read_formulas(sheet, names));
 
-    NoUndo const no_undo(document);
     Frozen frozen;
+    for (SheetFormulas const& formulas : all)
+        frozen.formulas += sal_Int32(formulas.cells.size());
+    if (frozen.formulas > most_comments_of_their_own)
+        std::for_each(all.begin(), all.end(), share_comments);
+
+    NoUndo const no_undo(document);
     std::vector<std::unique_ptr<UnprotectedSheet>> unprotected;
     for (SheetFormulas const& formulas : all) {
         unprotected.push_back(std::make_unique<UnprotectedSheet>(formulas.sheet));
         if (!formulas.cells.empty() && !unprotected.back()->is_writable())
             return {0, 0, Reference<css::container::XNamed>(formulas.sheet, UNO_QUERY_THROW)->getName()};
-        frozen.formulas += sal_Int32(formulas.cells.size());
     }
     {
         Calculation const by_itself(document, true);

@@ -13,16 +13,31 @@ using css::uno::UNO_QUERY_THROW;
 using rtl::OUString;
 
 namespace hearthcell::sharing {
+namespace {
+
+/// "AB12"
+OUString name_of(sal_Int32 column, sal_Int32 row) {
+    OUString letters;
+    for (sal_Int32 rest = column + 1; rest > 0; rest = (rest - 1) / 26)
+        letters = OUString(sal_Unicode('A' + (rest - 1) % 26)) + letters;
+    return letters + OUString::number(row + 1);
+}
+
+} // namespace
 
 OUString KeptCell::note(OUString const& edition) const {
-    bool const shown_otherwise = error != 0 && !error_constant(error);
-    return (shown_otherwise ? formula + "\n" + error_shown : formula) + "\n" + edition;
+    OUString words = formula;
+    if (speaks_for == 1 && error != 0 && !error_constant(error))
+        words += "\n" + error_shown;
+    if (speaks_for > 1)
+        words += "\n" + name_of(column, row) + ":" + name_of(column, row + speaks_for - 1);
+    return words + "\n" + edition;
 }
 
 KeptCell read_cell(Reference<css::sheet::XSpreadsheet> const& sheet, sal_Int32 column, sal_Int32 row,
                    Any const& value) {
     auto const cell = sheet->getCellByPosition(column, row);
-    KeptCell kept{column, row, value, 0, {}, {}};
+    KeptCell kept{.column = column, .row = row, .value = value};
     if (!value.hasValue()) {
         kept.error = cell->getError();
         kept.error_shown = Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString();

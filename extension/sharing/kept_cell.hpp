@@ -8,12 +8,14 @@ namespace hearthcell::sharing {
 
 struct KeptCell {
     sal_Int32 column = 0, row = 0;
-    com::sun::star::uno::Any value; // a double, a text, or void for an error
+    com::sun::star::uno::Any value = {}; // a double, a text, or void for an error
     sal_Int32 error = 0;
-    rtl::OUString error_shown;
-    rtl::OUString formula; // as the user sees it
+    rtl::OUString error_shown = {};
+    rtl::OUString formula = {}; // as the user sees it
+    sal_Int32 speaks_for = 1; // cells down from this one whose formula its comment tells; 0: another cell speaks for it
 
-    /// Ready for the cell's comment: the formula, the error where the cell shows another one now, the edition.
+    /// Ready for the cell's comment: the formula, the error where the cell shows another one now, the cells that were
+    /// filled with it, the edition.
     [[nodiscard]] rtl::OUString note(rtl::OUString const& edition) const;
 };
 

@@ -101,6 +101,8 @@ void write_comments(SheetFormulas const& formulas, OUString const& edition) {
     auto const comments = comments_of(annotations);
     auto const sheet = as<css::sheet::XCellRangeAddressable>(formulas.sheet)->getRangeAddress().Sheet;
     for (KeptCell const& cell : formulas.cells) {
+        if (cell.speaks_for == 0)
+            continue;
         auto const there = comments.find({cell.column, cell.row});
         if (there == comments.end()) {
             annotations->insertNew({sheet, cell.column, cell.row}, cell.note(edition));

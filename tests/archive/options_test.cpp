@@ -4,14 +4,23 @@
 
 #include "flat_odf.hpp"
 #include "good_workbooks.hpp"
+#include "office/text.hpp"
 #include "through_office.hpp"
 
 #include <cmath>
 
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
 #include <nlohmann/json.hpp>
 
 namespace hearthcell::tests::archive {
 namespace {
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 
 /// Places in a group of ten where the four formats are; and three more groups, so that every flavour comes once.
 std::vector<int> const few{0, 11, 23, 36, 40, 51, 63, 70, 76};
@@ -115,6 +124,39 @@ TEST(Options, ValuesGivesCopiesThatShowTheSameWithoutThePackage) {
             }
         EXPECT_EQ(bare.sheet(1).formula("B6").substr(0, 1), "=") << "a formula of Calc's own stays one";
     }
+}
+
+TEST(Options, ValuesListsWhatStillNeedsThePackageAndSheetsThatAreLocked) {
+    std::filesystem::path const folder = fresh_folder("values left") / "archive";
+    std::filesystem::create_directories(folder);
+    {
+        office::Office package({.package = PACKAGE});
+        office::Document document = office::Document::blank(package);
+        document.sheet(0).formula("A1", "=STOVE.BOILINGPOINT(2300)");
+        office::asking("defining names", [&] {
+            Reference<css::sheet::XNamedRanges> const names(
+                Reference<css::beans::XPropertySet>(document.model(), UNO_QUERY_THROW)->getPropertyValue("NamedRanges"),
+                UNO_QUERY_THROW);
+            names->addNewByName("Beside", "STOVE.BOILINGPOINT($Sheet1.A1)", {0, 0, 0}, 0);
+            names->addNewByName("Same", "STOVE.BOILINGPOINT($Sheet1.$C$1)", {0, 0, 0}, 0);
+        });
+        document.save(folder / "names.ods");
+        office::asking("locking a sheet", [&] {
+            Reference<css::container::XIndexAccess> const sheets(document.model()->getSheets(), UNO_QUERY_THROW);
+            Reference<css::util::XProtectable>(sheets->getByIndex(0), UNO_QUERY_THROW)->protect("secret");
+        });
+        document.save(folder / "locked.ods");
+    }
+    Ended const ended =
+        run("values left", {folder.string(), "--values", "--output", output_of("values left"), "--workers", "1"});
+    EXPECT_EQ(ended.status, 1) << ended.complained;
+    std::map<std::string, std::string> reasons;
+    for (Row const& row : read_csv(ended.output / "problems.csv"))
+        reasons[row.at("file")] = row.at("reason") + ": " + row.at("detail");
+    EXPECT_EQ(reasons["locked.ods"], "sheet locked by a password: Sheet1");
+    EXPECT_EQ(reasons["names.ods"].find("formulas left: 1 of names"), 0U) << reasons["names.ods"];
+    EXPECT_TRUE(std::filesystem::exists(ended.output / "names.ods"));
+    EXPECT_FALSE(std::filesystem::exists(ended.output / "locked.ods"));
 }
 
 TEST(Options, JsonPrintsTheSummaryForPrograms) {

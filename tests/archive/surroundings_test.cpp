@@ -6,6 +6,7 @@
 #include "good_workbooks.hpp"
 #include "office/text.hpp"
 #include "special_workbooks.hpp"
+#include "tests/support/small_disk.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/document/MacroExecMode.hpp>
@@ -13,12 +14,9 @@
 #include <com/sun/star/util/XCloseable.hpp>
 
 #include <netinet/in.h>
-#include <sys/mount.h>
 #include <sys/socket.h>
 #include <unistd.h>
 
-#include <cerrno>
-#include <cstring>
 #include <fstream>
 
 namespace css = com::sun::star;
@@ -27,32 +25,6 @@ namespace hearthcell::tests::archive {
 namespace {
 
 constexpr uid_t nobody = 65534;
-
-/// A small disk of its own, for as long as this object lives.
-class SmallDisk {
-public:
-    SmallDisk(std::filesystem::path place, std::string const& options) : place_(std::move(place)) {
-        std::filesystem::create_directories(place_);
-        if (::mount("tmpfs", place_.c_str(), "tmpfs", 0, options.c_str()) != 0)
-            why_not_ = std::strerror(errno);
-    }
-    ~SmallDisk() {
-        if (mounted())
-            ::umount2(place_.c_str(), MNT_DETACH);
-    }
-    SmallDisk(SmallDisk const&) = delete;
-    SmallDisk& operator=(SmallDisk const&) = delete;
-
-    [[nodiscard]] bool mounted() const { return why_not_.empty(); }
-    [[nodiscard]] std::string const& why_not() const { return why_not_; }
-    [[nodiscard]] bool make_read_only() const {
-        return ::mount(nullptr, place_.c_str(), nullptr, MS_REMOUNT | MS_RDONLY, nullptr) == 0;
-    }
-
-private:
-    std::filesystem::path place_;
-    std::string why_not_;
-};
 
 std::filesystem::path input_folder(std::string const& name, int workbooks) {
     std::filesystem::path const folder = fresh_folder(name) / "input";

@@ -108,9 +108,16 @@ TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
     ConfiguredMenu const menu(office_with_package());
     EXPECT_EQ(menu.value("Context"), "com.sun.star.sheet.SpreadsheetDocument");
     EXPECT_EQ(without_marks(menu.value("Title")), "Hearthcell");
-    std::vector<std::string> const expected{
-        "New bench record",   "New comparison", "-", "Function guide", "-", "Copy for sharing…", "-",
-        "Edition and licence"};
+    std::vector<std::string> const expected{"New bench record",
+                                            "New comparison",
+                                            "New logger import",
+                                            "New campaign overview",
+                                            "-",
+                                            "Function guide",
+                                            "-",
+                                            "Copy for sharing…",
+                                            "-",
+                                            "Edition and licence"};
     EXPECT_EQ(menu.lines(), expected);
 }
 
@@ -120,9 +127,13 @@ TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
     std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
     make_template(office, templates / "bench-record.ots", "a bench record");
     make_template(office, templates / "comparison.ots", "a comparison");
-    make_template(office, templates / "fr/comparison.ots", "une comparaison");
+    make_template(office, templates / "logger-import.ots", "a log");
+    make_template(office, templates / "campaign.ots", "a campaign");
+    make_template(office, package_of(office) / "template/Hearthcell (fr)/comparison.ots", "une comparaison");
     EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record");
     EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "a comparison");
+    EXPECT_EQ(first_cell_of_new(office, from, "new-log-import"), "a log");
+    EXPECT_EQ(first_cell_of_new(office, from, "new-campaign-overview"), "a campaign");
     EXPECT_EQ(first_cell_of_new(office, from, "function-guide"), guide_title(Language::english));
 }
 
@@ -131,10 +142,11 @@ TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
     EXPECT_EQ(ConfiguredMenu(office).lines().at(0), "Nouveau relevé d’essai");
     Document const from = Document::blank(office);
     std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
-    std::filesystem::remove_all(templates);
+    std::filesystem::path const french = package_of(office) / "template/Hearthcell (fr)";
+    std::filesystem::remove_all(french);
     make_template(office, templates / "bench-record.ots", "a bench record");
     make_template(office, templates / "comparison.ots", "a comparison");
-    make_template(office, templates / "fr/comparison.ots", "une comparaison");
+    make_template(office, french / "comparison.ots", "une comparaison");
     EXPECT_EQ(first_cell_of_new(office, from, "new-bench-record"), "a bench record"); // there is none in French
     EXPECT_EQ(first_cell_of_new(office, from, "new-comparison"), "une comparaison");
     EXPECT_EQ(first_cell_of_new(office, from, "function-guide"), guide_title(Language::french));

@@ -2,13 +2,16 @@
 
 #include "copy_for_sharing.hpp"
 
+#include "office/process.hpp"
 #include "office/text.hpp"
+#include "tests/support/small_disk.hpp"
 
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
+#include <chrono>
 #include <fstream>
 #include <sstream>
 
@@ -120,6 +123,48 @@ TEST_F(CopyForSharing, SaysInWordsThatItCannotBeWritten) {
     EXPECT_EQ(said.words.find("The copy could not be saved as “" + nowhere.string() + "”."), 0) << said.words;
     EXPECT_EQ(content(file), "something");
     EXPECT_EQ(command(office_with_package(), document, "copy-for-sharing").state, Said::State::given_up);
+}
+
+TEST_F(CopyForSharing, SaysInWordsThatTheDiskIsFullAndLeavesNoHalfCopy) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    SmallDisk const disk(scratch_folder() / "full", "size=4k");
+    if (!disk.mounted())
+        GTEST_SKIP() << "no small disk can be mounted here: " << disk.why_not();
+    std::filesystem::path const target = scratch_folder() / "full" / "copy.ods";
+    Said const said = command(office_with_package(), document, "copy-for-sharing", target);
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("The copy could not be saved as “" + target.string() + "”."), 0) << said.words;
+    EXPECT_FALSE(std::filesystem::exists(target)) << std::filesystem::file_size(target);
+    EXPECT_TRUE(office_with_package().alive());
+}
+
+TEST_F(CopyForSharing, KeepsAFileThatItCannotReplace) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    SmallDisk const disk(scratch_folder() / "read only disk", "size=100k");
+    std::filesystem::path const target = scratch_folder() / "read only disk" / "copy.ods";
+    std::ofstream(target) << "an older copy";
+    if (!disk.mounted() || !disk.make_read_only())
+        GTEST_SKIP() << "no small disk can be mounted here: " << disk.why_not();
+    Said const said = command(office_with_package(), document, "copy-for-sharing", target);
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_EQ(said.words.find("The copy could not be saved as “" + target.string() + "”."), 0) << said.words;
+    EXPECT_EQ(content(target), "an older copy");
+}
+
+TEST_F(CopyForSharing, IsAnXlsxWhereItsNameSaysSo) {
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A2", "=STOVE.BOILINGPOINT(99999)");
+    std::filesystem::path const target = scratch_folder() / "for another program.xlsx";
+    Said const said = command(office_with_package(), document, "copy-for-sharing", target);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    office::Process unpack("/usr/bin/unzip", {"-p", target.string(), "xl/worksheets/sheet1.xml"},
+                           scratch_folder() / "sheet1.xml");
+    ASSERT_EQ(unpack.wait(std::chrono::seconds(20)), 0);
+    std::string const xml = content(scratch_folder() / "sheet1.xml");
+    EXPECT_NE(xml.find("92.3160308"), std::string::npos) << xml;
+    EXPECT_EQ(xml.find("STOVE"), std::string::npos) << xml;
+    Document const received = Document::open(office_without_package(), target);
+    expect_same(received.sheet(0).values("A1:A2"), sheet.values("A1:A2"));
 }
 
 TEST_F(CopyForSharing, LeavesNoFileBetweenBehind) {

@@ -65,7 +65,7 @@ TEST_F(CopyForSharing, HoldsValuesInConditionalFormats) {
     sheet.number("A1", 2300);
     define(document, "Boil", "STOVE.BOILINGPOINT(2300)");
     add_conditional_format(document, "B1:B9", Comparison::greater, "STOVE.BOILINGPOINT($A$1)");
-    add_conditional_format(document, "C1:C9", Comparison::formula_holds, "AND(C1>STOVE.BOILINGPOINT($A$1);C1>A1)");
+    add_conditional_format(document, "C3:C9", Comparison::formula_holds, "AND(C1>STOVE.BOILINGPOINT($A$1);C1>A1)");
     add_conditional_format(document, "D1:D9", Comparison::formula_holds, "D1>STOVE.BOILINGPOINT(A1)");
     add_conditional_format(document, "E1:E9", Comparison::formula_holds, "E1>STOVE.BOILINGPOINT(ROW()*100)");
     add_conditional_format(document, "F1:F9", Comparison::greater, "Boil");
