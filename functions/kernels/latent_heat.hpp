@@ -22,14 +22,10 @@ inline constexpr double c1 = -2.03150240, c2 = -2.68302940, c3 = -5.38626492, c4
 template <class Real> struct Distance {
     Real tau, half, third, sixth;
     explicit Distance(Real const& kelvin)
-        : tau(1 - kelvin / critical_kelvin), half(root2(tau)), third(root3(tau)), sixth(root3(half)) {}
+        : tau(1 - kelvin / critical_kelvin), half(root2(tau)), third(cube_root(tau)), sixth(cube_root(half)) {}
     static Real root2(Real const& x) {
         using std::sqrt;
         return sqrt(x);
-    }
-    static Real root3(Real const& x) {
-        using std::cbrt;
-        return cbrt(x);
     }
 };
 

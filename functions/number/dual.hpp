@@ -2,6 +2,8 @@
 // A number that carries its partial derivatives with respect to N inputs (forward differentiation).
 // Its value is computed by exactly the operations that a double goes through, so both give the same bits.
 
+#include "functions/number/powers.hpp"
+
 #include <array>
 #include <cmath>
 #include <cstddef>
@@ -90,8 +92,8 @@ template <std::size_t N> Dual<N> sqrt(Dual<N> const& x) {
     double const root = std::sqrt(x.value);
     return chain(root, 0.5 / root, x);
 }
-template <std::size_t N> Dual<N> cbrt(Dual<N> const& x) {
-    double const root = std::cbrt(x.value);
+template <std::size_t N> Dual<N> cube_root(Dual<N> const& x) {
+    double const root = cube_root(x.value);
     return chain(root, 1 / (3 * root * root), x);
 }
 template <std::size_t N> Dual<N> exp(Dual<N> const& x) {

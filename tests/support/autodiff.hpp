@@ -6,7 +6,7 @@
 
 namespace hearthcell::tests {
 
-/// Boost's type has no cbrt, expm1 and log1p, does not know value_of, and turns no double into itself unasked: this
+/// Boost's type has no cube_root, expm1 and log1p, does not know value_of, and turns no double into itself unasked: this
 /// wrapper adds just that. The missing functions are written with ones that Boost does have, not with derivatives of
 /// our own.
 class Autodiff {
@@ -32,7 +32,7 @@ public:
     friend Autodiff exp(Autodiff const& x) { return Autodiff(Boost(exp(x.number))); }
     friend Autodiff log(Autodiff const& x) { return Autodiff(Boost(log(x.number))); }
     friend Autodiff pow(Autodiff const& x, double exponent) { return Autodiff(Boost(pow(x.number, exponent))); }
-    friend Autodiff cbrt(Autodiff const& x) { return pow(x, 1.0 / 3); }
+    friend Autodiff cube_root(Autodiff const& x) { return pow(x, 1.0 / 3); }
     /// e^x - 1 = 2 sinh(x/2) e^(x/2), which loses nothing near 0.
     friend Autodiff expm1(Autodiff const& x) {
         Boost const half = x.number / 2.0;

@@ -5,7 +5,6 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
 #include <cstdio>
 #include <cstdlib>
 
@@ -31,31 +30,6 @@ Function const& function_named(std::string_view name) {
         std::abort();
     }
     return *function;
-}
-
-Value value_of_cell(Cell const& cell) {
-    switch (cell.kind) {
-    case Cell::Kind::number:
-        return cell.number;
-    case Cell::Kind::text:
-        return std::string(cell.text);
-    case Cell::Kind::column: {
-        Block block{cell.column.size(), 1, {cell.column.begin(), cell.column.end()}, {}};
-        for (double& reading : block.numbers)
-            reading = std::isnan(reading) ? absent : reading;
-        return block;
-    }
-    case Cell::Kind::omitted:
-        break;
-    }
-    return {};
-}
-
-std::vector<Value> values_of(std::span<Cell const> cells) {
-    std::vector<Value> values;
-    for (Cell const& cell : cells)
-        values.push_back(value_of_cell(cell));
-    return values;
 }
 
 Outcome called(std::string_view name, std::initializer_list<Cell> arguments) {

@@ -2,6 +2,7 @@
 // Calls of catalogue functions as a cell would make them, without a cell.
 
 #include "functions/call.hpp"
+#include "support/cells.hpp"
 
 #include <initializer_list>
 #include <string>
@@ -11,9 +12,6 @@ namespace hearthcell::tests {
 
 /// One of the catalogue's functions; a test that names a function which is not there ends with a message.
 Function const& function_named(std::string_view name);
-
-Value value_of_cell(Cell const& cell);
-std::vector<Value> values_of(std::span<Cell const> cells);
 
 Outcome called(std::string_view name, std::initializer_list<Cell> arguments);
 

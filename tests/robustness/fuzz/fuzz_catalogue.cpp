@@ -1,7 +1,7 @@
 // Any function, with any arguments: numbers of any bits, texts, blocks of any shape.
 
-#include "../calls/promises.hpp"
-#include "../calls/written_call.hpp"
+#include "robustness/calls/promises.hpp"
+#include "robustness/calls/written_call.hpp"
 #include "call_bytes.hpp"
 
 #include <cstdio>

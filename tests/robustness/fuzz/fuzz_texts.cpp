@@ -1,8 +1,8 @@
 // Texts as people type them: times, names of functions, fuels and materials, options. The input is the text itself,
 // behind one letter that says where it is typed.
 
-#include "../calls/promises.hpp"
-#include "../calls/written_call.hpp"
+#include "robustness/calls/promises.hpp"
+#include "robustness/calls/written_call.hpp"
 #include "functions/call.hpp"
 #include "functions/kernels/minutes.hpp"
 

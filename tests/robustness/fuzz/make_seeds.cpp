@@ -1,9 +1,9 @@
 // make_seeds FILE CALLS TEXTS: turns the seeds of a file, and the catalogue's examples, into files of bytes in two folders.
 
-#include "../calls/written_call.hpp"
+#include "robustness/calls/written_call.hpp"
 #include "call_bytes.hpp"
+#include "support/cells.hpp"
 
-#include <cmath>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
@@ -17,33 +17,12 @@ void write(std::filesystem::path const& folder, std::string const& bytes) {
     std::ofstream(folder / std::to_string(++number), std::ios::binary) << bytes;
 }
 
-Value value_of(Cell const& cell) {
-    switch (cell.kind) {
-    case Cell::Kind::number:
-        return cell.number;
-    case Cell::Kind::text:
-        return std::string(cell.text);
-    case Cell::Kind::column: {
-        Block block{cell.column.size(), 1, {cell.column.begin(), cell.column.end()}, {}};
-        for (double& reading : block.numbers)
-            reading = std::isnan(reading) ? absent : reading;
-        return block;
-    }
-    case Cell::Kind::omitted:
-        break;
-    }
-    return {};
-}
-
 void write_examples(std::filesystem::path const& folder) {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
-            for (Example const& example : function.examples) {
-                std::vector<Value> values;
-                for (Cell const& cell : example.arguments)
-                    values.push_back(value_of(cell));
-                write(folder, tests::bytes_of(function, values));
-            }
+            for (Example const& example : function.examples)
+                write(folder, tests::bytes_of(function, tests::values_of({example.arguments.begin(),
+                                                                          example.arguments.end()})));
 }
 
 } // namespace
