@@ -272,22 +272,24 @@ Result result_of(Call const& call, Ground const& ground) {
     Function const& function = *call.function;
     std::vector<std::unique_ptr<Matrix>> nested;
     std::vector<Argued> arguments;
+    bool written_array = false;
     bool in_array = false; // Calc then calls once for each element; the cell shows the first
     for (std::size_t i = 0; i < call.operands.size(); ++i) {
         arguments.push_back(argued(call.operands[i], ground, nested));
         if (arguments.back().at_once)
             return *arguments.back().at_once;
         Declared const how = declared_at(function, i);
-        in_array =
-            in_array || (arguments.back().matrix != nullptr && (how == Declared::number || how == Declared::text));
+        bool const one_value = how == Declared::number || how == Declared::text;
+        in_array = in_array || (arguments.back().matrix != nullptr && one_value);
+        written_array = written_array || (in_array && call.operands[i].how == Written::inline_array);
     }
     if (!count_is_right(function, arguments.size()))
-        return parameter_list;
+        return in_array ? some_error : parameter_list;
     std::vector<Value> values(arguments.size());
     bool undeclared_gap = false;
     for (std::size_t i = arguments.size(); i-- > 0;) { // from the last to the first, up to the first error
         Declared const how = declared_at(function, i);
-        Handed handed = hand_over(arguments[i], how, call, ground, in_array);
+        Handed handed = hand_over(arguments[i], how, call, ground, written_array);
         if (CellError const* const error = std::get_if<CellError>(&handed))
             return in_array ? some_error : *error;
         undeclared_gap = undeclared_gap || (arguments[i].omitted && how != Declared::any);

@@ -6,11 +6,12 @@
 namespace hearthcell::storm {
 namespace {
 
-/// Errors of Calc's own, texts that look like numbers, names of tables, extremes.
-constexpr char const* odd_things[] = {"=1/0",     "=NA()",   "=SQRT(-1)",  "=\"a\"+1", "=\"12\"",   "=\"\"",
-                                      "abc",      "Größe μ", "pine",       "WBT 3",    "aluminium", "TRUE",
-                                      "1E+308",   "-1E+308", "5E-324",     "0",        "-1",        "=\"12.5\"",
-                                      "=\"1e3\"", "12:30",   "2024-05-01", "50%",      "=1=1",      "steel"};
+/// Errors of Calc's own, texts that look like numbers, names of tables, extremes. No times and dates: their cells are
+/// saved as times, with fewer digits than a number has.
+constexpr char const* odd_things[] = {"=1/0",     "=NA()",   "=SQRT(-1)", "=\"a\"+1", "=\"12\"",   "=\"\"",
+                                      "abc",      "Größe μ", "pine",      "WBT 3",    "aluminium", "TRUE",
+                                      "1E+308",   "-1E+308", "5E-324",    "0",        "-1",        "=\"12.5\"",
+                                      "=\"1e3\"", "50%",     "=1=1",      "steel"};
 
 /// Readings like those of an example, on and on: times go on rising, the others stay near what they are.
 double reading_like(std::span<double const> example, std::size_t place, double wobble) {

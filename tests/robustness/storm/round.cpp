@@ -63,7 +63,9 @@ void Round::moved(std::string const& how) {
 }
 
 void Round::happen(int what) {
-    switch (what) {
+    // Rows that move once more make Calc revive references to deleted rows, and point them elsewhere.
+    bool const moves_rows = what == 1 || what == 2;
+    switch (moves_rows && rows_are_gone_ ? 0 : what) {
     case 0:
         return edit_cell();
     case 1:
@@ -78,7 +80,7 @@ void Round::happen(int what) {
 }
 
 void Round::remember() {
-    before_.push_back({ground_, calls_, undo_steps(*document_)});
+    before_.push_back({ground_, calls_, rows_are_gone_, undo_steps(*document_)});
 }
 
 void Round::edit_cell() {
@@ -102,6 +104,7 @@ void Round::insert() {
 
 void Round::remove() {
     remember();
+    rows_are_gone_ = true;
     int const sheet = chance_.below(sheets), row = chance_.below(moving_rows), count = 1 + chance_.below(3);
     delete_rows(*document_, sheet, row, count);
     ground_.delete_rows(sheet, row, count);
@@ -115,6 +118,7 @@ void Round::undo_last() {
     undo(*document_, undo_steps(*document_) - state.undo_steps);
     ground_ = state.ground;
     calls_ = state.calls;
+    rows_are_gone_ = state.rows_are_gone;
     before_.pop_back();
     moved(happened_ + ", undone");
 }
@@ -124,6 +128,7 @@ void Round::save_and_reload() {
     document_->save(file);
     document_->close();
     before_.clear();
+    rows_are_gone_ = false;
     document_.emplace(office::Document::open(office_, file, office::Access::read_write));
     double const change = ground_.learn(*document_);
     happened_ = "saved and reloaded";

@@ -22,6 +22,7 @@ private:
     struct State {
         Ground ground;
         std::vector<Call> calls;
+        bool rows_are_gone;
         int undo_steps;
     };
 
@@ -43,6 +44,7 @@ private:
     Operands operands_;
     std::vector<Call> calls_;
     std::optional<office::Document> document_; // another one after each reload
+    bool rows_are_gone_ = false;
     std::vector<State> before_;
     std::vector<std::string> faults_;
     std::string happened_;
