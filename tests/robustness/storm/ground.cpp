@@ -126,12 +126,16 @@ double Ground::learn(office::Document const& document) {
     return change;
 }
 
+/// A file keeps 15 digits of a number or more, but no more than 20 decimals.
+constexpr double all_decimals = 1e-5;
+
 /// Gives the relative change of a number.
 double Ground::Cell::learn(CellValue const& value) {
     double const* const before = std::get_if<double>(&content);
     double const* const now = std::get_if<double>(&value);
-    double const change =
-        before != nullptr && now != nullptr && *before != *now ? std::abs(*now - *before) / std::abs(*before) : 0;
+    double const change = before != nullptr && now != nullptr && *before != *now
+                              ? std::abs(*now - *before) / std::max(std::abs(*before), all_decimals)
+                              : 0;
     if (typed.empty() && value != CellValue(std::string()))
         throw std::logic_error("a cell that was left empty holds something");
     if (!typed.empty())
