@@ -121,9 +121,12 @@ Operand RandomCalls::odd(bool nestable) {
     auto const how = Written(chance_.below(int(Written::count)));
     if (how == Written::nested_call)
         return nestable ? inner_call() : Operand{};
-    // An array in a nested call makes Calc call once for each element and nest the results; the rules end there.
-    bool const array_inside = !nestable && how == Written::inline_array;
-    if (array_inside || (how == Written::whole_column && !chance_.happens(whole_columns * int(Written::count))))
+    // An array in a nested call makes Calc call once for each element and nest the results: the rules end there. And of
+    // a whole column a nested call may make an array as long, for which the outer call would be made a million times.
+    bool const long_or_array =
+        how == Written::inline_array || how == Written::whole_column || how == Written::whole_row;
+    bool const spared = how == Written::whole_column && !chance_.happens(whole_columns * int(Written::count));
+    if (spared || (long_or_array && !nestable))
         return operands_.anything(Written::own_cell);
     return operands_.anything(how);
 }
