@@ -10,12 +10,12 @@ namespace {
 using namespace arguments;
 using namespace sources;
 
-constexpr std::array batch_masses{300.0, 250.0, 120.0};
-constexpr std::array batch_moistures{0.12, 0.18, 0.25};
-constexpr std::array batch_left{90.0, blank, blank};
-constexpr std::array spare_masses{300.0, 250.0, blank, 120.0, blank};
-constexpr std::array spare_moistures{0.12, 0.18, blank, 0.25, blank};
-constexpr std::array half_empty_moistures{0.12, blank, 0.25};
+constexpr std::array<double, 3> batch_masses{300.0, 250.0, 120.0};
+constexpr std::array<double, 3> batch_moistures{0.12, 0.18, 0.25};
+constexpr std::array<double, 3> batch_left{90.0, blank, blank};
+constexpr std::array<double, 5> spare_masses{300.0, 250.0, blank, 120.0, blank};
+constexpr std::array<double, 5> spare_moistures{0.12, 0.18, blank, 0.25, blank};
+constexpr std::array<double, 3> half_empty_moistures{0.12, blank, 0.25};
 
 constexpr Function functions[] = {
     {.name = "CALORIFICVALUE",

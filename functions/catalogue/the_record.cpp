@@ -84,14 +84,14 @@ constexpr Argument correlations{
                      "ningún valor está correlacionado con otro", "hakuna thamani inayohusiana na nyingine"}};
 
 // A volume of water read at its temperature: 5 L ± 0.02 L at 20 °C ± 2 K.
-constexpr std::array water{5.0, 20.0};
-constexpr std::array water_doubt{0.02, 2.0};
+constexpr std::array<double, 2> water{5.0, 20.0};
+constexpr std::array<double, 2> water_doubt{0.02, 2.0};
 // One run's raw readings in the order of STOVE.BENCHEFFICIENCY, 50 g of char among them; the method is left out.
-constexpr std::array run{800.0, 5800.0, 20.0, 1000.0, 94.983, 5550.0, 400.0, 0.12, 18.5, blank, 50.0};
-constexpr std::array run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
-constexpr std::array short_doubt{0.02};
+constexpr std::array<double, 11> run{800.0, 5800.0, 20.0, 1000.0, 94.983, 5550.0, 400.0, 0.12, 18.5, blank, 50.0};
+constexpr std::array<double, 11> run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
+constexpr std::array<double, 1> short_doubt{0.02};
 // 10:00 and 25:30 as times of Calc, with a gap.
-constexpr std::array times{10 / 1440.0, blank, 25.5 / 1440};
+constexpr std::array<double, 3> times{10 / 1440.0, blank, 25.5 / 1440};
 
 constexpr Function functions[] = {
     {.name = "MINUTES",

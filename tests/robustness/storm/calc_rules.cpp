@@ -1,0 +1,317 @@
+#include "calc_rules.hpp"
+
+#include "functions/call.hpp"
+#include "functions/explain/reasons.hpp"
+
+#include <stdexcept>
+
+namespace hearthcell::storm {
+namespace {
+
+constexpr CellError illegal_argument{502}, parameter_list{504}, no_value{519};
+
+/// What arrives at the add-in: one value, or Calc's own error in its place.
+using Handed = std::variant<Value, CellError>;
+
+/// How the generated IDL declares an argument.
+enum class Declared { number, any, block, text };
+
+Declared declared(Argument const& argument) {
+    switch (argument.kind) {
+    case Kind::number:
+        return argument.optional ? Declared::any : Declared::number;
+    case Kind::column:
+    case Kind::mixed:
+    case Kind::matrix:
+        return argument.optional ? Declared::any : Declared::block;
+    case Kind::text:
+        return Declared::text;
+    default:
+        return Declared::any;
+    }
+}
+
+/// Which of the storm's texts Calc takes for numbers where a number is declared, with English settings. Measured.
+Content number_in_text(std::string const& text) {
+    static std::map<std::string, double> const numbers{
+        {"12", 12}, {"12.5", 12.5}, {"1e3", 1000}, {" 12 ", 12},
+        {"-5", -5}, {"50%", 0.5},   {"TRUE", 1},   {"1:05:30", 3930 / 86400.0}};
+    auto const found = numbers.find(text);
+    return found == numbers.end() ? Content(no_value) : Content(found->second);
+}
+
+/// The cell that a range means where one value is wanted: itself, or where it crosses the formula's row or column.
+std::optional<std::pair<int, int>> crossing(Area const& area, Call const& call, bool in_array) {
+    if (in_array || (area.top == area.bottom && area.left == area.right))
+        return {{area.top, area.left}};
+    bool const in_columns = area.left <= call_column && call_column <= area.right;
+    bool const in_rows = area.top <= call.row && call.row <= area.bottom;
+    bool const elsewhere = area.sheet != calls_sheet;
+    if (in_columns && area.top == area.bottom)
+        return {{area.top, call_column}};
+    if (in_columns && elsewhere && in_rows)
+        return {{call.row, call_column}};
+    if (!in_columns && in_rows && area.left == area.right)
+        return {{call.row, area.left}};
+    return {};
+}
+
+Block block_of(std::size_t rows, std::size_t columns) {
+    Block block{rows, columns, {}, {}};
+    block.numbers.assign(rows * columns, absent);
+    return block;
+}
+
+void put(Block& block, std::size_t place, Content const& content) {
+    if (double const* const number = std::get_if<double>(&content))
+        block.numbers[place] = *number;
+    std::string const* const text = std::get_if<std::string>(&content);
+    if (text == nullptr || text->empty())
+        return;
+    block.numbers[place] = text_in_block;
+    block.texts.push_back({place, *text});
+}
+
+/// A range as it arrives; one error in it, and nothing arrives.
+Handed block_in(Area const& area, Ground const& ground) {
+    auto const columns = std::size_t(area.right - area.left + 1);
+    Block block = block_of(std::size_t(area.bottom - area.top + 1), columns);
+    int const last = std::min(area.bottom, ground.rows(area.sheet) - 1);
+    for (int row = area.top; row <= last; ++row)
+        for (int column = area.left; column <= area.right && column < columns_of_a_sheet; ++column) {
+            Content const& content = ground.at(area.sheet, row, column);
+            if (std::holds_alternative<CellError>(content))
+                return parameter_list;
+            put(block, std::size_t(row - area.top) * columns + std::size_t(column - area.left), content);
+        }
+    return Value(std::move(block));
+}
+
+/// An array as it arrives; the first error in it, where nothing arrives.
+Handed block_in(Matrix const& matrix) {
+    Block block = block_of(matrix.rows, matrix.columns);
+    for (std::size_t i = 0; i < matrix.cells.size(); ++i) {
+        if (CellError const* const error = std::get_if<CellError>(&matrix.cells[i]))
+            return *error;
+        put(block, i, matrix.cells[i]);
+    }
+    return Value(std::move(block));
+}
+
+/// An empty cell alone counts as 0.
+Handed value_in(Content const& content) {
+    if (CellError const* const error = std::get_if<CellError>(&content))
+        return *error;
+    if (std::string const* const text = std::get_if<std::string>(&content))
+        return Value(*text);
+    double const* const number = std::get_if<double>(&content);
+    return Value(number != nullptr ? *number : 0.0);
+}
+
+Handed as_number(Handed const& handed) {
+    Value const* const value = std::get_if<Value>(&handed);
+    std::string const* const text = value != nullptr ? std::get_if<std::string>(value) : nullptr;
+    return text != nullptr ? value_in(number_in_text(*text)) : handed;
+}
+
+/// What a number looks like as a text does not matter: no function and no table has such a name.
+Handed as_text(Content const& content) {
+    if (std::holds_alternative<Nothing>(content))
+        return Value(std::string());
+    return std::holds_alternative<double>(content) ? Handed(Value(std::string("0"))) : value_in(content);
+}
+
+struct Argued {
+    Content content;                ///< of what is one value
+    Area const* area = nullptr;     ///< else a range
+    Matrix const* matrix = nullptr; ///< or an array
+    bool omitted = false;
+    std::optional<CellError> at_once; ///< the error that ends the whole formula before the function is reached
+};
+
+Handed one_value(Argued const& argued, Declared how, Call const& call, Ground const& ground, bool in_array) {
+    Content content = argued.content;
+    if (argued.area != nullptr) {
+        auto const cell = crossing(*argued.area, call, in_array);
+        if (!cell)
+            return no_value;
+        content = ground.at(argued.area->sheet, cell->first, cell->second);
+    }
+    if (argued.matrix != nullptr)
+        content = argued.matrix->cells.at(0);
+    return how == Declared::text ? as_text(content) : as_number(value_in(content));
+}
+
+Handed any_value(Argued const& argued, Ground const& ground) {
+    if (argued.matrix == nullptr && argued.area == nullptr)
+        return value_in(argued.content);
+    Handed handed = argued.matrix != nullptr ? block_in(*argued.matrix) : block_in(*argued.area, ground);
+    Value const* const value = std::get_if<Value>(&handed);
+    if (value == nullptr)
+        return handed;
+    Block const& block = std::get<Block>(*value);
+    bool const one_number = block.numbers.size() == 1 && block.texts.empty() && !is_absent(block.numbers[0]);
+    return one_number ? Handed(Value(block.numbers[0])) : handed;
+}
+
+/// One value where a block is declared is a block of one; an empty cell is 0 then.
+Handed block_value(Argued const& argued, Ground const& ground) {
+    if (argued.matrix != nullptr)
+        return block_in(*argued.matrix);
+    if (argued.area != nullptr)
+        return block_in(*argued.area, ground);
+    Handed const handed = value_in(argued.content);
+    if (std::holds_alternative<CellError>(handed))
+        return handed;
+    Block block = block_of(1, 1);
+    put(block, 0, std::holds_alternative<Nothing>(argued.content) ? Content(0.0) : argued.content);
+    return Value(std::move(block));
+}
+
+Handed hand_over(Argued const& argued, Declared how, Call const& call, Ground const& ground, bool in_array) {
+    if (argued.omitted)
+        return Value();
+    switch (how) {
+    case Declared::any:
+        return any_value(argued, ground);
+    case Declared::block:
+        return block_value(argued, ground);
+    default:
+        return one_value(argued, how, call, ground, in_array);
+    }
+}
+
+bool is_open_ended(Function const& function) {
+    return function.arguments.size() > 0 && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
+}
+
+Declared declared_at(Function const& function, std::size_t place) {
+    return place < function.arguments.size() ? declared(function.arguments[place]) : Declared::any;
+}
+
+bool count_is_right(Function const& function, std::size_t given) {
+    std::size_t const most = function.arguments.size();
+    if (is_open_ended(function))
+        return given + 1 >= most;
+    for (std::size_t i = given; i < most; ++i)
+        if (declared(function.arguments[i]) != Declared::any)
+            return false;
+    return given <= most;
+}
+
+CellError shown_error(Failure const& why) {
+    switch (error_of(why.reason)) {
+    case Error::value:
+        return no_value;
+    case Error::number:
+        return {503};
+    case Error::not_available:
+        return {32767};
+    case Error::parameters:
+        return parameter_list;
+    }
+    throw std::logic_error("no such kind of error");
+}
+
+Result result_of(Outcome const& outcome) {
+    if (double const* const number = std::get_if<double>(&outcome))
+        return *number;
+    if (std::string const* const text = std::get_if<std::string>(&outcome))
+        return *text;
+    if (Failure const* const why = std::get_if<Failure>(&outcome))
+        return shown_error(*why);
+    Block const& block = std::get<Block>(outcome);
+    Matrix matrix{block.rows, block.columns, {}};
+    for (double const number : block.numbers) {
+        if (is_absent(number) || failure_of(number).reason == Reason::text_for_number)
+            matrix.cells.emplace_back(std::string());
+        else if (failed(number))
+            matrix.cells.emplace_back(shown_error(failure_of(number)));
+        else
+            matrix.cells.emplace_back(number);
+    }
+    for (Block::Text const& text : block.texts)
+        matrix.cells[text.place] = text.text;
+    return matrix;
+}
+
+/// An operand with nested calls worked out. `nested` keeps their blocks.
+Argued argued(Operand const& operand, Ground const& ground, std::vector<std::unique_ptr<Matrix>>& nested) {
+    Argued result;
+    result.omitted = operand.how == Written::omitted;
+    if (auto const* const inner = std::get_if<std::shared_ptr<Call>>(&operand.meaning)) {
+        Result const value = storm::result_of(**inner, ground);
+        if (Matrix const* const matrix = std::get_if<Matrix>(&value))
+            result.matrix = nested.emplace_back(std::make_unique<Matrix>(*matrix)).get();
+        else
+            result.content = content_of(shown(value));
+        if (CellError const* const error = std::get_if<CellError>(&value))
+            result.at_once = *error;
+    } else if (Area const* const area = std::get_if<Area>(&operand.meaning)) {
+        if (area->one_cell)
+            result.content = ground.at(area->sheet, area->top, area->left);
+        else
+            result.area = area;
+    } else if (Matrix const* const matrix = std::get_if<Matrix>(&operand.meaning)) {
+        result.matrix = matrix;
+    } else if (double const* const number = std::get_if<double>(&operand.meaning)) {
+        result.content = *number;
+    } else if (std::string const* const text = std::get_if<std::string>(&operand.meaning)) {
+        result.content = *text;
+    } else if (CellError const* const error = std::get_if<CellError>(&operand.meaning)) {
+        result.content = *error;
+        if (operand.how == Written::unknown_name || operand.how == Written::unknown_sheet)
+            result.at_once = *error;
+    }
+    return result;
+}
+
+} // namespace
+
+Result result_of(Call const& call, Ground const& ground) {
+    Function const& function = *call.function;
+    std::vector<std::unique_ptr<Matrix>> nested;
+    std::vector<Argued> arguments;
+    bool written_array = false;
+    bool in_array = false; // Calc then calls once for each element; the cell shows the first
+    for (std::size_t i = 0; i < call.operands.size(); ++i) {
+        arguments.push_back(argued(call.operands[i], ground, nested));
+        if (arguments.back().at_once)
+            return *arguments.back().at_once;
+        Declared const how = declared_at(function, i);
+        bool const one_value = how == Declared::number || how == Declared::text;
+        in_array = in_array || (arguments.back().matrix != nullptr && one_value);
+        written_array = written_array || (in_array && call.operands[i].how == Written::inline_array);
+    }
+    if (!count_is_right(function, arguments.size()))
+        return in_array ? some_error : parameter_list;
+    std::vector<Value> values(arguments.size());
+    bool undeclared_gap = false;
+    for (std::size_t i = arguments.size(); i-- > 0;) { // from the last to the first, up to the first error
+        Declared const how = declared_at(function, i);
+        Handed handed = hand_over(arguments[i], how, call, ground, written_array);
+        if (CellError const* const error = std::get_if<CellError>(&handed))
+            return in_array ? some_error : *error;
+        undeclared_gap = undeclared_gap || (arguments[i].omitted && how != Declared::any);
+        values[i] = std::move(std::get<Value>(handed));
+    }
+    return undeclared_gap ? Result(illegal_argument) : result_of(hearthcell::call(function, values));
+}
+
+CellValue shown(Result const& result) {
+    if (Matrix const* const matrix = std::get_if<Matrix>(&result)) {
+        Content const& first = matrix->cells.at(0);
+        if (double const* const number = std::get_if<double>(&first))
+            return *number;
+        if (CellError const* const error = std::get_if<CellError>(&first))
+            return *error;
+        return std::get<std::string>(first);
+    }
+    if (double const* const number = std::get_if<double>(&result))
+        return *number;
+    if (CellError const* const error = std::get_if<CellError>(&result))
+        return *error;
+    return std::get<std::string>(result);
+}
+
+} // namespace hearthcell::storm
