@@ -1,8 +1,10 @@
 // hearthcell-archive: recalculates archives of workbooks and lists every result that changed.
 
 #include "archive/options.hpp"
+#include "archive/output_folder.hpp"
+#include "archive/picture.hpp"
 #include "archive/pool.hpp"
-#include "archive/reports.hpp"
+#include "archive/run_reports.hpp"
 #include "archive/task.hpp"
 
 #include <iostream>
@@ -13,30 +15,56 @@ using namespace hearthcell::archive;
 
 constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
 
-Ran run_all(Task const& task) {
-    Ran ran;
-    {
-        Progress progress(task.inputs.workbooks.size(), task.options.quiet);
-        ran = run(task, progress);
-    }
-    if (ran.signal != 0 && !task.options.quiet)
+int say_stopped(Options const& options, int signal) {
+    if (!options.quiet)
         std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
-    return ran;
+    return stopped + signal;
 }
 
-int recalculate_archive(Options const& options) {
-    Task const task = make_task(options);
-    OutputFolder folder(task.output);
-    Ran const ran = run_all(task);
-    if (ran.signal != 0)
-        return stopped + ran.signal;
-    folder.release_room();
-    Summary const summary = write_reports(task, ran);
+int say(Options const& options, Summary const& summary) {
     if (options.json)
         std::cout << json_of(summary).dump(2) << "\n";
     else if (!options.quiet)
         std::cout << text_of(summary) << "\nThe reports are in " << options.output.string() << "\n";
     return summary.problems.empty() ? all_well : with_problems;
+}
+
+/// With the reports filled: the picture of them, then all of them in their places.
+int finish(Pool& pool, Task const& task, Reports& reports) {
+    if (!task.options.summary)
+        remove_picture(task.output);
+    else if (int const signal = make_picture(pool, task.output, reports); signal != 0)
+        return say_stopped(task.options, signal);
+    reports.put_in_place();
+    return say(task.options, reports.summary());
+}
+
+int recalculate_archive(Options const& options) {
+    Task const task = make_task(options);
+    OutputFolder folder(task.output);
+    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), options.quiet);
+    Pool pool(task, *progress);
+    Ran const ran = pool.run();
+    progress.reset();
+    if (ran.signal != 0)
+        return say_stopped(options, ran.signal);
+    folder.release_room();
+    Reports reports(task.output, task.facts());
+    fill_reports(reports, task, ran);
+    return finish(pool, task, reports);
+}
+
+int join_reports(Options const& options) {
+    Task const task = make_task(options);
+    Join join(options.inputs);
+    OutputFolder folder(task.output);
+    folder.release_room();
+    Progress progress(0, true);
+    Pool pool(task, progress);
+    pool.run();
+    Reports reports(task.output, join.facts());
+    join.fill(reports);
+    return finish(pool, task, reports);
 }
 
 } // namespace
@@ -46,7 +74,7 @@ int main(int count, char** words) {
     if (!read.options)
         return read.status;
     try {
-        return recalculate_archive(*read.options);
+        return read.options->merge ? join_reports(*read.options) : recalculate_archive(*read.options);
     } catch (std::exception const& problem) {
         std::cerr << "hearthcell-archive: " << problem.what() << "\n";
         return could_not_run;

@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 13> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 14> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -20,6 +20,7 @@ constexpr std::array<std::pair<Reason, std::string_view>, 13> all{{
     {Reason::symlink_loop, "symlink loop"},
     {Reason::not_set, "not set"},
     {Reason::failed, "failed in the office"},
+    {Reason::differs, "differs between runs"},
 }};
 
 } // namespace

@@ -21,6 +21,7 @@ enum class Reason {
     symlink_loop,
     not_set,
     failed,
+    differs,
 };
 
 /// As problems.csv has it: "timed out".
