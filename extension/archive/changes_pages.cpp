@@ -137,8 +137,8 @@ Page page_of_sizes(Summary const& summary, Findings const& findings) {
     for (auto const& [kind, cells] : summary.tally.kinds)
         page.notes.push_back("Changes of the kind '" + kind + "': " + std::to_string(cells));
     if (summary.tally.restless > 0)
-        page.notes.push_back(std::to_string(summary.tally.restless) +
-                             " results change by themselves (the clock, chance) and are not counted.");
+        page.notes.push_back("Results that change by themselves (the clock, chance), which are not counted: " +
+                             std::to_string(summary.tally.restless));
     page.charts.push_back({.kind = PageChart::Kind::columns,
                            .title = "Distribution of the relative change",
                            .x_title = "size of the change",

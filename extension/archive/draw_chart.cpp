@@ -120,6 +120,7 @@ void draw_chart(Reference<css::sheet::XSpreadsheet> const& sheet, PageChart cons
     if (chart.series.size() > 1) {
         set(document->getLegend(), "Alignment", Any(css::chart::ChartLegendPosition_BOTTOM));
         set(document->getLegend(), "LineStyle", Any(css::drawing::LineStyle_NONE));
+        set(document->getLegend(), "FillStyle", Any(css::drawing::FillStyle_NONE));
     }
     draw_axes(diagram, chart, formats);
     draw_series(diagram, chart);

@@ -109,8 +109,11 @@ Block draw_table(Reference<css::sheet::XSpreadsheet> const& sheet,
             set(cells(sheet, {column + static_cast<sal_Int32>(one), row, 1, whole.rows}), "HoriJustify",
                 Any(css::table::CellHoriJustify_RIGHT));
     for (std::size_t one = 1; one < table.columns.size(); ++one) // a text after a number keeps its distance
-        if (table.columns[one].look == Look::text)
-            set(cells(sheet, {column + static_cast<sal_Int32>(one), row, 1, whole.rows}), "ParaIndent", Any(indent));
+        if (table.columns[one].look == Look::text) {
+            auto const texts = cells(sheet, {column + static_cast<sal_Int32>(one), row, 1, whole.rows});
+            set(texts, "HoriJustify", Any(css::table::CellHoriJustify_LEFT));
+            set(texts, "ParaIndent", Any(indent));
+        }
     for (sal_Int32 line = 2; line < whole.rows; line += 2)
         set(cells(sheet, {column, row + line, whole.columns, 1}), "CellBackColor", Any(band));
     for (std::size_t line = 0; line < table.rows.size(); ++line)
@@ -118,6 +121,8 @@ Block draw_table(Reference<css::sheet::XSpreadsheet> const& sheet,
             if (!table.rows[line].at(one).link.empty())
                 link(block->getCellByPosition(static_cast<sal_Int32>(one), static_cast<sal_Int32>(line) + 1), document,
                      table.rows[line].at(one));
+    // A link does not make its row higher by itself.
+    set(Reference<css::table::XColumnRowRange>(block, UNO_QUERY_THROW)->getRows(), "OptimalHeight", Any(true));
     return whole;
 }
 
