@@ -27,10 +27,12 @@ std::string name_of(RunPlace const& place) {
 
 } // namespace
 
-Join::Join(std::vector<std::filesystem::path> const& outputs) {
+Join::Join(std::vector<std::filesystem::path> const& outputs, std::filesystem::path const& joined) {
     for (std::filesystem::path const& output : outputs) {
         auto const path = std::filesystem::absolute(output).lexically_normal();
         runs_.push_back(std::make_unique<Run>(path.has_filename() ? path : path.parent_path()));
+        if (std::error_code none; std::filesystem::equivalent(runs_.back()->place.output, joined, none))
+            throw std::invalid_argument("the joined reports need an output folder of their own");
         Run const &run = *runs_.back(), &first = *runs_.front();
         for (auto const& known : runs_)
             if (known != runs_.back() && std::filesystem::equivalent(known->place.output, run.place.output))

@@ -56,7 +56,7 @@ int recalculate_archive(Options const& options) {
 
 int join_reports(Options const& options) {
     Task const task = make_task(options);
-    Join join(options.inputs);
+    Join join(options.inputs, task.output);
     OutputFolder folder(task.output);
     folder.release_room();
     Progress progress(0, true);

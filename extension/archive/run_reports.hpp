@@ -18,7 +18,7 @@ void fill_reports(Reports& reports, Task const& task, Ran const& ran);
 /// Throws std::exception where they cannot be joined.
 class Join {
 public:
-    explicit Join(std::vector<std::filesystem::path> const& outputs);
+    Join(std::vector<std::filesystem::path> const& outputs, std::filesystem::path const& joined);
     ~Join();
     Join(Join const&) = delete;
     Join& operator=(Join const&) = delete;

@@ -88,14 +88,15 @@ std::optional<double> day_in(std::string_view text) {
 }
 
 std::string written_day(double number) {
-    double const whole = std::floor(number);
+    double const minutes_in_all = std::round(number * minutes_a_day);
+    double const whole = std::floor(minutes_in_all / minutes_a_day);
+    auto const minutes = static_cast<int>(minutes_in_all - whole * minutes_a_day);
     year_month_day const date(first_day + days(static_cast<int>(whole)));
     std::array<char, 32> text{};
     std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", static_cast<int>(date.year()),
                   static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
     std::string written = text.data();
-    int const minutes = static_cast<int>((number - whole) * minutes_a_day + 0.5);
-    if (minutes > 0 && minutes < minutes_a_day) {
+    if (minutes > 0) {
         std::snprintf(text.data(), text.size(), " %02d:%02d", minutes / 60, minutes % 60);
         written += text.data();
     }
