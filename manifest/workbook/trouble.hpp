@@ -1,0 +1,12 @@
+#pragma once
+
+#include <stdexcept>
+
+namespace hearthcell::workbook {
+
+/// What is wrong with a source, in words; the program prints it and ends with an error.
+struct Trouble : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+} // namespace hearthcell::workbook

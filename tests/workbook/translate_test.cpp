@@ -1,0 +1,93 @@
+#include "manifest/workbook/translate.hpp"
+
+#include "functions/edition.hpp"
+#include "manifest/workbook/trouble.hpp"
+
+#include <fstream>
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+namespace hearthcell::workbook {
+namespace {
+
+/// A file of texts, gone with the test.
+class TextFile {
+public:
+    explicit TextFile(std::string_view content)
+        : path_(std::filesystem::temp_directory_path() / ("hearthcell-texts-" + std::to_string(getpid()) + ".json")) {
+        std::ofstream(path_) << content;
+    }
+    ~TextFile() { std::filesystem::remove(path_); }
+    TextFile(TextFile const&) = delete;
+    TextFile& operator=(TextFile const&) = delete;
+
+    [[nodiscard]] std::filesystem::path const& path() const { return path_; }
+
+private:
+    std::filesystem::path path_;
+};
+
+pugi::xml_document sheet(std::string const& table) {
+    pugi::xml_document document;
+    document.load_string(("<office:document><office:body><office:spreadsheet>" + table +
+                          "</office:spreadsheet></office:body></office:document>")
+                             .c_str());
+    return document;
+}
+
+constexpr char runs[] = R"([{"en": "Runs", "fr": "Essais", "es": "Ensayos", "sw": "Majaribio"}, {"all": "kJ"}])";
+
+TEST(Translation, ReachesNamesOfSheetsCellsMessagesAndFormulas) {
+    TextFile const file(runs);
+    Texts texts("fr", {}, file.path());
+    pugi::xml_document document =
+        sheet(R"(<table:content-validation><table:help-message table:title="Runs"/></table:content-validation>)"
+              R"(<table:table table:name="Runs"><table:table-cell table:formula="of:=[Runs.A1]&amp;&quot;Runs&quot;">)"
+              R"(<text:p>Runs</text:p><text:p>12</text:p></table:table-cell></table:table>)");
+    translate(document, texts);
+
+    EXPECT_STREQ(document.select_node("//table:help-message").node().attribute("table:title").value(), "Essais");
+    EXPECT_STREQ(document.select_node("//table:table").node().attribute("table:name").value(), "Essais");
+    EXPECT_STREQ(document.select_node("//table:table-cell").node().attribute("table:formula").value(),
+                 "of:=['Essais'.A1]&\"Essais\"");
+    EXPECT_STREQ(document.select_node("//text:p").node().text().get(), "Essais");
+    EXPECT_TRUE(texts.unknown().empty());
+    EXPECT_EQ(texts.unused(), std::set<std::string>{"kJ"});
+}
+
+TEST(Translation, KeepsDefinedNamesSinceArchivesAreCollectedByThem) {
+    TextFile const file(runs);
+    Texts texts("sw", {}, file.path());
+    pugi::xml_document document = sheet(R"(<table:table table:name="Runs"/><table:named-range table:name="efficiency" )"
+                                        R"(table:cell-range-address="$Runs.$A$1"/>)");
+    translate(document, texts);
+    pugi::xml_node const named = document.select_node("//table:named-range").node();
+    EXPECT_STREQ(named.attribute("table:name").value(), "efficiency");
+    EXPECT_STREQ(named.attribute("table:cell-range-address").value(), "$'Majaribio'.$A$1");
+}
+
+TEST(Translation, NotesEveryTextThatIsNotKnown) {
+    TextFile const file(runs);
+    Texts texts("es", {}, file.path());
+    pugi::xml_document document = sheet("<text:p>Runs</text:p><text:p>Water</text:p><text:p>100 %</text:p>");
+    translate(document, texts);
+    EXPECT_EQ(texts.unknown(), std::set<std::string>{"Water"});
+}
+
+TEST(Translation, PutsTheEditionIn) {
+    TextFile const file(R"([{"en": "made for @EDITION@", "fr": "prévu pour @EDITION@"}])");
+    Texts texts("fr", {}, file.path());
+    pugi::xml_document document = sheet("<text:p>made for @EDITION@</text:p>");
+    translate(document, texts);
+    EXPECT_EQ(document.select_node("//text:p").node().text().get(), std::string("prévu pour ") + edition);
+}
+
+TEST(Texts, MustBeThereInTheLanguageAndOnlyOnce) {
+    TextFile const missing(R"([{"en": "Runs", "fr": "Essais"}])");
+    EXPECT_THROW(Texts("sw", {}, missing.path()), Trouble);
+    EXPECT_THROW(Texts("fr", {missing.path()}, missing.path()), Trouble);
+    EXPECT_THROW(Texts("fr", {}, "/no/such/file.json"), Trouble);
+}
+
+} // namespace
+} // namespace hearthcell::workbook
