@@ -7,6 +7,7 @@
 #include "archive/run_reports.hpp"
 #include "archive/task.hpp"
 
+#include <csignal>
 #include <iostream>
 
 namespace {
@@ -14,6 +15,10 @@ namespace {
 using namespace hearthcell::archive;
 
 constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
+
+Telling telling(Options const& options) {
+    return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
+}
 
 int say_stopped(Options const& options, int signal) {
     if (!options.quiet)
@@ -42,7 +47,7 @@ int finish(Pool& pool, Task const& task, Reports& reports) {
 int recalculate_archive(Options const& options) {
     Task const task = make_task(options);
     OutputFolder folder(task.output);
-    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), options.quiet);
+    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), telling(options));
     Pool pool(task, *progress);
     Ran const ran = pool.run();
     progress.reset();
@@ -59,7 +64,7 @@ int join_reports(Options const& options) {
     Join join(options.inputs, task.output);
     OutputFolder folder(task.output);
     folder.release_room();
-    Progress progress(0, true);
+    Progress progress(0, Telling::nothing);
     Pool pool(task, progress);
     pool.run();
     Reports reports(task.output, join.facts());
@@ -70,6 +75,7 @@ int join_reports(Options const& options) {
 } // namespace
 
 int main(int count, char** words) {
+    std::signal(SIGPIPE, SIG_IGN); // whoever reads what we say may have gone: no reason to leave work half done
     Read const read = read_options(count, words);
     if (!read.options)
         return read.status;

@@ -93,6 +93,8 @@ void describe(CLI::App& app, Raw& raw) {
         ->type_name("FILE");
     app.add_flag("--quiet", options.quiet, "No progress and no summary");
     app.add_flag("--json", options.json, "The summary as JSON, on standard output");
+    app.add_flag("--progress-lines", options.progress_lines,
+                 "For programs that start this one: how far it is, as lines of JSON on standard error");
     app.set_version_flag("--version", std::string(edition), "Prints the edition");
     app.footer(footer);
 }

@@ -23,7 +23,7 @@ struct Options {
     std::vector<std::string> collect;
     std::vector<Assignment> set;
     bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,
-         json = false;
+         json = false, progress_lines = false;
 };
 
 /// The options; or, when there is nothing to do (--help, a mistake), the status to exit with, after having said why.

@@ -7,7 +7,7 @@
 
 namespace hearthcell::menu {
 
-enum class Command { new_bench_record, new_comparison, function_guide, copy_for_sharing, about };
+enum class Command { new_bench_record, new_comparison, function_guide, copy_for_sharing, recalculate_folder, about };
 
 struct Entry {
     Command command;
@@ -23,6 +23,7 @@ inline constexpr std::array entries{
     Entry{Command::new_comparison, "new-comparison", Text::new_comparison},
     Entry{Command::function_guide, "function-guide", Text::function_guide, true},
     Entry{Command::copy_for_sharing, "copy-for-sharing", Text::copy_for_sharing, true},
+    Entry{Command::recalculate_folder, "recalculate-folder", Text::recalculate_folder},
     Entry{Command::about, "edition-and-licence", Text::about, true},
 };
 
