@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
 
 namespace hearthcell::archive {
 namespace {
@@ -18,6 +19,12 @@ bool same_number(Stored const& before, double stored, double now) {
         return false;
     // A little more than a unit of the last digit, which itself cannot be written exactly.
     return difference <= 1.01 * std::pow(10.0, std::floor(std::log10(std::abs(stored))) - (digits - 1));
+}
+
+std::string listed(double relative) {
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%.6g", relative);
+    return text.data();
 }
 
 /// The few errors that .xlsx and .xls know, for Calc's many.
@@ -38,6 +45,11 @@ int coarse(int code) {
     default:
         return code;
     }
+}
+
+/// With the digits that changes.csv has room for, so that whatever is counted from it agrees with it.
+double as_listed(double relative) {
+    return std::strtod(listed(relative).c_str(), nullptr);
 }
 
 bool same_error(Fault const& before, Fault const& after) {
@@ -100,23 +112,20 @@ std::optional<double> relative_change(Value const& before, Value const& after) {
     auto const* const new_number = std::get_if<double>(&after);
     if (old_number == nullptr || new_number == nullptr || *old_number == 0)
         return std::nullopt;
-    return (*new_number - *old_number) / std::abs(*old_number);
+    return as_listed((*new_number - *old_number) / std::abs(*old_number));
 }
 
 std::vector<std::string> const change_headings{"file",  "sheet",           "cell", "formula", "before",
                                                "after", "relative_change", "kind", "volatile"};
 
 std::vector<std::string> row_of(std::string const& file, Change const& change) {
-    std::array<char, 32> relative{};
-    if (change.relative)
-        std::snprintf(relative.data(), relative.size(), "%.6g", *change.relative);
     return {file,
             change.sheet,
             cell_name(change.place),
             change.formula,
             written(change.before),
             written(change.after),
-            relative.data(),
+            change.relative ? listed(*change.relative) : std::string(),
             std::string(words(change.kind)),
             std::string(words(change.restless))};
 }

@@ -35,6 +35,7 @@ inline constexpr int link_not_followed = 540;
 /// nor is it when the file names an error more coarsely than Calc does.
 std::optional<Kind> kind_of_change(Stored const& before, Value const& after);
 
+/// To six digits, as changes.csv has it.
 std::optional<double> relative_change(Value const& before, Value const& after);
 
 /// The row of changes.csv.

@@ -138,6 +138,7 @@ Inputs find_inputs(std::vector<fs::path> const& given, fs::path const& base, fs:
     workbooks.erase(std::unique(workbooks.begin(), workbooks.end(),
                                 [](Input const& a, Input const& b) { return a.relative == b.relative; }),
                     workbooks.end());
+    search.found.base = root;
     return std::move(search.found);
 }
 

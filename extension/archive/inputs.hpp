@@ -17,6 +17,7 @@ struct Input {
 
 struct Inputs {
     std::vector<Input> workbooks;            // in the order of their relative paths
+    std::filesystem::path base;              // that they are relative to
     std::map<std::string, Problem> problems; // by relative path: what is no workbook, or could not be looked at
 };
 

@@ -1,10 +1,13 @@
 // hearthcell-archive: recalculates archives of workbooks and lists every result that changed.
 
 #include "archive/options.hpp"
+#include "archive/output_folder.hpp"
+#include "archive/picture.hpp"
 #include "archive/pool.hpp"
-#include "archive/reports.hpp"
+#include "archive/run_reports.hpp"
 #include "archive/task.hpp"
 
+#include <csignal>
 #include <iostream>
 
 namespace {
@@ -13,25 +16,17 @@ using namespace hearthcell::archive;
 
 constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
 
-Ran run_all(Task const& task) {
-    Ran ran;
-    {
-        Progress progress(task.inputs.workbooks.size(), task.options.quiet);
-        ran = run(task, progress);
-    }
-    if (ran.signal != 0 && !task.options.quiet)
-        std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
-    return ran;
+Telling telling(Options const& options) {
+    return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
 }
 
-int recalculate_archive(Options const& options) {
-    Task const task = make_task(options);
-    OutputFolder folder(task.output);
-    Ran const ran = run_all(task);
-    if (ran.signal != 0)
-        return stopped + ran.signal;
-    folder.release_room();
-    Summary const summary = write_reports(task, ran);
+int say_stopped(Options const& options, int signal) {
+    if (!options.quiet)
+        std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
+    return stopped + signal;
+}
+
+int say(Options const& options, Summary const& summary) {
     if (options.json)
         std::cout << json_of(summary).dump(2) << "\n";
     else if (!options.quiet)
@@ -39,14 +34,53 @@ int recalculate_archive(Options const& options) {
     return summary.problems.empty() ? all_well : with_problems;
 }
 
+/// With the reports filled: the picture of them, then all of them in their places.
+int finish(Pool& pool, Task const& task, Reports& reports) {
+    if (!task.options.summary)
+        remove_picture(task.output);
+    else if (int const signal = make_picture(pool, task.output, reports); signal != 0)
+        return say_stopped(task.options, signal);
+    reports.put_in_place();
+    return say(task.options, reports.summary());
+}
+
+int recalculate_archive(Options const& options) {
+    Task const task = make_task(options);
+    OutputFolder folder(task.output);
+    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), telling(options));
+    Pool pool(task, *progress);
+    Ran const ran = pool.run();
+    progress.reset();
+    if (ran.signal != 0)
+        return say_stopped(options, ran.signal);
+    folder.release_room();
+    Reports reports(task.output, task.facts());
+    fill_reports(reports, task, ran);
+    return finish(pool, task, reports);
+}
+
+int join_reports(Options const& options) {
+    Task const task = make_task(options);
+    Join join(options.inputs, task.output);
+    OutputFolder folder(task.output);
+    folder.release_room();
+    Progress progress(0, Telling::nothing);
+    Pool pool(task, progress);
+    pool.run();
+    Reports reports(task.output, join.facts());
+    join.fill(reports);
+    return finish(pool, task, reports);
+}
+
 } // namespace
 
 int main(int count, char** words) {
+    std::signal(SIGPIPE, SIG_IGN); // whoever reads what we say may have gone: no reason to leave work half done
     Read const read = read_options(count, words);
     if (!read.options)
         return read.status;
     try {
-        return recalculate_archive(*read.options);
+        return read.options->merge ? join_reports(*read.options) : recalculate_archive(*read.options);
     } catch (std::exception const& problem) {
         std::cerr << "hearthcell-archive: " << problem.what() << "\n";
         return could_not_run;

@@ -3,6 +3,7 @@
 #include "archive/formula.hpp"
 #include "archive/formula_cells.hpp"
 #include "archive/problem.hpp"
+#include "archive/when.hpp"
 #include "office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -14,6 +15,8 @@
 #include <com/sun/star/sheet/XNamedRange.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
+#include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 
 #include <charconv>
 #include <stdexcept>
@@ -109,6 +112,17 @@ std::optional<double> number_in(std::string text) {
     return number / scale;
 }
 
+bool shows_a_day(office::Document const& workbook, Reference<css::table::XCell> const& cell) {
+    sal_Int32 key = 0;
+    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
+    sal_Int16 type = 0;
+    Reference<css::util::XNumberFormatsSupplier>(workbook.model(), UNO_QUERY_THROW)
+        ->getNumberFormats()
+        ->getByKey(key)
+        ->getPropertyValue("Type") >>= type;
+    return (type & css::util::NumberFormat::DATE) != 0;
+}
+
 void put(Target const& target, Assignment const& assignment) {
     auto const* const number = std::get_if<double>(&assignment.value);
     if (target.constant.is()) {
@@ -171,7 +185,10 @@ Collected collect(office::Document const& workbook, std::string const& name) {
         if (function != nullptr)
             unit =
                 unit_of(function->result.parts.empty() ? function->result.measure : function->result.parts[0].measure);
-        return {written(value_in(target->cell)), unit, true};
+        Value const value = value_in(target->cell);
+        auto const* const number = std::get_if<double>(&value);
+        return {number != nullptr && shows_a_day(workbook, target->cell) ? written_day(*number) : written(value), unit,
+                true};
     });
 }
 

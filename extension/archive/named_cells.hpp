@@ -23,8 +23,8 @@ std::optional<Place> assign(office::Document const& workbook, Assignment const& 
 
 /// What --collect gives of a workbook for one name: empty where it has no such cell.
 struct Collected {
-    std::string value;
-    std::string unit; // where the cell's formula is a call of one of our functions
+    std::string value; // of a cell that shows a day: the day
+    std::string unit;  // where the cell's formula is a call of one of our functions
     bool found = false;
 };
 Collected collect(office::Document const& workbook, std::string const& name);

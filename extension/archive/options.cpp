@@ -21,6 +21,7 @@ constexpr auto footer = R"(In the output folder:
   collected.csv  with --collect: one row a workbook
   problems.csv   what could not be done, and why
   summary.txt    what is also printed at the end
+  summary.ods    the same and more on pages to be looked at and printed, with charts
   .hearthcell-archive  what is finished: the same command goes on where it was stopped
 
 Exit status: 0 all well, 1 finished with problems, 2 could not run, 130 or 143 stopped by a signal.
@@ -28,6 +29,7 @@ Exit status: 0 all well, 1 finished with problems, 2 could not run, 130 or 143 s
 Examples:
   hearthcell-archive results --output recalculated
   hearthcell-archive 2018 2019 --output check --dry-run --collect efficiency,Summary.C7
+  hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
   find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
 )";
 
@@ -65,6 +67,11 @@ void describe(CLI::App& app, Raw& raw) {
     app.add_flag("--values", options.values,
                  "Copies for sharing: formulas with Hearthcell's functions become values, and notes of their cells");
     app.add_flag("--dry-run", options.dry_run, "Reports only, no copies");
+    app.add_flag(
+        "--merge", options.merge,
+        "Joins the reports of several runs: INPUT are their output folders, on this machine or reached through "
+        "it. They must have had the same package, options and base");
+    app.add_flag("--no-summary{false}", options.summary, "Without summary.ods");
     app.add_option("--workers", options.workers, "LibreOffice processes at work")
         ->type_name("N")
         ->capture_default_str()
@@ -86,6 +93,8 @@ void describe(CLI::App& app, Raw& raw) {
         ->type_name("FILE");
     app.add_flag("--quiet", options.quiet, "No progress and no summary");
     app.add_flag("--json", options.json, "The summary as JSON, on standard output");
+    app.add_flag("--progress-lines", options.progress_lines,
+                 "For programs that start this one: how far it is, as lines of JSON on standard error");
     app.set_version_flag("--version", std::string(edition), "Prints the edition");
     app.footer(footer);
 }
@@ -110,6 +119,12 @@ Options checked(Raw raw) {
     if (raw.output.empty())
         throw std::invalid_argument("--output DIR is missing");
     options.output = raw.output;
+    bool const of_a_run =
+        !raw.collect.empty() || !raw.set.empty() || !raw.base.empty() || options.values || options.dry_run;
+    if (options.merge && of_a_run)
+        throw std::invalid_argument(
+            "--merge joins what is there: --base, --collect, --set, --values and --dry-run belong "
+            "to the runs themselves");
     options.base = raw.base;
     options.package = raw.package.empty() ? usual_package() : std::filesystem::path(raw.package);
     for (std::string const& list : raw.collect)

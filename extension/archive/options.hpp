@@ -22,7 +22,8 @@ struct Options {
     std::uint64_t size_limit = 1024; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
-    bool null_separated = false, values = false, dry_run = false, quiet = false, json = false;
+    bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,
+         json = false, progress_lines = false;
 };
 
 /// The options; or, when there is nothing to do (--help, a mistake), the status to exit with, after having said why.

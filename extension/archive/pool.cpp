@@ -18,8 +18,18 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr int look_every = 200; // ms
+constexpr int look_every = 200;              // ms
 constexpr std::size_t most_false_starts = 3; // of each worker, with no workbook done by any in between
+
+constexpr std::chrono::seconds longest_drawing{900}; // a worker ends its own office long before
+
+template <class Work> auto asking(Work const& work) {
+    try {
+        return work();
+    } catch (std::system_error const& problem) {
+        throw CannotRun(problem.what());
+    }
+}
 
 /// The signals that stop a run, taken from a descriptor instead of a handler; as they were again afterwards.
 class Signals {
@@ -69,25 +79,54 @@ public:
     std::filesystem::path folder;
 };
 
-class Pool {
+} // namespace
+
+class Pool::Work {
 public:
-    Pool(Task const& task, Progress& progress) : task_(task), progress_(progress) {
+    Work(Task const& task, Progress& progress) : task_(task), progress_(progress) {
         for (std::size_t workbook = 0; workbook < task.inputs.workbooks.size(); ++workbook)
             waiting_.push_back(workbook);
-        auto const seats = std::min<std::size_t>(task.options.workers, waiting_.size());
+        auto const seats = std::clamp<std::size_t>(waiting_.size(), 1, task.options.workers);
         for (unsigned seat = 0; seat < seats; ++seat)
             seats_.push_back(std::make_unique<Seat>(task, scratch_.folder, seat));
     }
+
+    ~Work() {
+        if (well_)
+            end_workers();
+    }
+    Work(Work const&) = delete;
+    Work& operator=(Work const&) = delete;
 
     Ran run() {
         while (!finished()) {
             hand_out();
             wait();
             if ((ran_.signal = signals_.arrived()) != 0)
+                return std::move(ran_);
+        }
+        well_ = true;
+        return std::move(ran_);
+    }
+
+    Drawn draw(std::string const& pages, std::string const& name) {
+        Drawn drawn{"", 0};
+        for (int attempt = 0; attempt < 2; ++attempt) {
+            auto const taken =
+                std::find_if(seats_.begin(), seats_.end(), [](auto const& seat) { return seat->taken(); });
+            Seat& seat = taken == seats_.end() ? *seats_.front() : **taken;
+            if (!seat.taken())
+                seat.start();
+            seat.tell({{"pages", pages}, {"name", name}});
+            drawn = result_of_drawing(seat);
+            if (drawn.why_not.empty())
+                break;
+            seat.leave();
+            well_ = drawn.signal == 0;
+            if (!well_)
                 break;
         }
-        end_workers();
-        return std::move(ran_);
+        return drawn;
     }
 
 private:
@@ -187,15 +226,33 @@ private:
             waiting_.push_front(*workbook);
     }
 
-    void end_workers() {
-        if (ran_.signal == 0) {
-            for (auto const& seat : seats_)
-                seat->ask_to_end();
-            for (auto const& seat : seats_) // each closes its line when its office has ended
-                while (seat->taken() && seat->hear()) {
-                }
+    Drawn result_of_drawing(Seat& seat) {
+        auto const end = std::chrono::steady_clock::now() + longest_drawing;
+        while (std::chrono::steady_clock::now() < end) {
+            std::array<pollfd, 2> lines{{{signals_.descriptor(), POLLIN, 0}, {seat.socket(), POLLIN, 0}}};
+            ::poll(lines.data(), lines.size(), look_every);
+            if (int const signal = signals_.arrived(); signal != 0)
+                return {"stopped", signal};
+            if (lines[1].revents == 0)
+                continue;
+            auto const message = seat.hear();
+            if (!message)
+                return {"its worker ended", 0};
+            for (char const* trouble : {"no_office", "broken", "not_drawn"})
+                if (message->contains(trouble))
+                    return {message->at(trouble).get<std::string>(), 0};
+            if (message->contains("drawn"))
+                return {"", 0};
         }
-        seats_.clear();
+        return {"its worker hung", 0};
+    }
+
+    void end_workers() {
+        for (auto const& seat : seats_)
+            seat->ask_to_end();
+        for (auto const& seat : seats_) // each closes its line when its office has ended
+            while (seat->taken() && seat->hear()) {
+            }
     }
 
     Task const& task_;
@@ -206,17 +263,22 @@ private:
     std::deque<std::size_t> waiting_, again_;
     std::map<std::size_t, int> attempts_;
     std::size_t false_starts_ = 0;
+    bool well_ = false; // nothing cut it off: the workers are asked to end, and not just ended
     Ran ran_;
 };
 
-} // namespace
+Pool::Pool(Task const& task, Progress& progress) {
+    asking([&] { work_ = std::make_unique<Work>(task, progress); });
+}
 
-Ran run(Task const& task, Progress& progress) {
-    try {
-        return Pool(task, progress).run();
-    } catch (std::system_error const& problem) {
-        throw CannotRun(problem.what());
-    }
+Pool::~Pool() = default;
+
+Ran Pool::run() {
+    return asking([&] { return work_->run(); });
+}
+
+Drawn Pool::draw(std::string const& pages, std::string const& name) {
+    return asking([&] { return work_->draw(pages, name); });
 }
 
 } // namespace hearthcell::archive

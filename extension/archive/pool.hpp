@@ -5,6 +5,7 @@
 #include "archive/task.hpp"
 
 #include <map>
+#include <memory>
 #include <stdexcept>
 #include <string>
 
@@ -21,7 +22,28 @@ struct Ran {
     int signal = 0;                        // that stopped the run; 0: it came to its end
 };
 
-/// Does all workbooks of a task with several workers. Throws CannotRun.
-Ran run(Task const& task, Progress& progress);
+/// Of an attempt to draw the summary.
+struct Drawn {
+    std::string why_not; // empty: it is there
+    int signal = 0;      // that stopped it
+};
+
+/// The workers, each with an office.
+class Pool {
+public:
+    Pool(Task const& task, Progress& progress);
+    ~Pool();
+    Pool(Pool const&) = delete;
+    Pool& operator=(Pool const&) = delete;
+
+    Ran run(); // does all workbooks of the task. Throws CannotRun
+
+    /// Has one of them draw the pages in a file (see page.hpp) as a workbook of this name in the output folder.
+    Drawn draw(std::string const& pages, std::string const& name);
+
+private:
+    class Work;
+    std::unique_ptr<Work> work_;
+};
 
 } // namespace hearthcell::archive

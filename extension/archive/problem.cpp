@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 15> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 16> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -22,6 +22,7 @@ constexpr std::array<std::pair<Reason, std::string_view>, 15> all{{
     {Reason::locked_sheet, "sheet locked by a password"},
     {Reason::formulas_left, "formulas left"},
     {Reason::failed, "failed in the office"},
+    {Reason::differs, "differs between runs"},
 }};
 
 } // namespace

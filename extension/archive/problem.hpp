@@ -23,6 +23,7 @@ enum class Reason {
     locked_sheet,
     formulas_left,
     failed,
+    differs,
 };
 
 /// As problems.csv has it: "timed out".

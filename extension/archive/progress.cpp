@@ -1,5 +1,7 @@
 #include "archive/progress.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <unistd.h>
 
 #include <array>
@@ -24,14 +26,17 @@ std::string of_time(double seconds) {
 
 } // namespace
 
-Progress::Progress(std::size_t workbooks, bool quiet)
-    : all_(workbooks), quiet_(quiet), terminal_(::isatty(STDERR_FILENO) != 0), start_(steady_clock::now()),
-      last_(start_) {}
+Progress::Progress(std::size_t workbooks, Telling telling)
+    : all_(workbooks), telling_(telling), terminal_(telling == Telling::words && ::isatty(STDERR_FILENO) != 0),
+      start_(steady_clock::now()), last_(start_) {
+    if (telling_ == Telling::lines_of_json)
+        show(true); // how much there is to do
+}
 
 Progress::~Progress() {
-    if (!quiet_ && terminal_ && shown_)
+    if (terminal_ && shown_)
         std::fputs("\r\033[K", stderr); // the summary follows
-    else if (!quiet_ && !terminal_)
+    else if (!terminal_)
         show(true);
 }
 
@@ -61,13 +66,19 @@ std::string Progress::words() const {
     return text;
 }
 
+std::string Progress::line_of_json() const {
+    return nlohmann::json{{"done", done_}, {"all", all_}, {"problems", problems_}}.dump();
+}
+
 void Progress::show(bool now) {
-    auto const pause = terminal_ ? 200ms : 10'000ms;
-    if (quiet_ || (!now && steady_clock::now() - last_ < pause))
+    bool const often = terminal_ || telling_ == Telling::lines_of_json;
+    auto const pause = often ? 200ms : 10'000ms;
+    if (telling_ == Telling::nothing || (!now && steady_clock::now() - last_ < pause))
         return;
     last_ = steady_clock::now();
     shown_ = true;
-    std::fprintf(stderr, terminal_ ? "\r\033[K%s" : "%s\n", words().c_str());
+    std::string const text = telling_ == Telling::lines_of_json ? line_of_json() : words();
+    std::fprintf(stderr, terminal_ ? "\r\033[K%s" : "%s\n", text.c_str());
     std::fflush(stderr);
 }
 

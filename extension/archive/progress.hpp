@@ -6,11 +6,14 @@
 
 namespace hearthcell::archive {
 
+/// How progress is told.
+enum class Telling { nothing, words, lines_of_json };
+
 /// Says on standard error how far a run is: in one line that renews itself where somebody watches a terminal, in plain
-/// lines now and then where the output goes into a file.
+/// lines now and then where the output goes into a file; or in lines for a program.
 class Progress {
 public:
-    Progress(std::size_t workbooks, bool quiet);
+    Progress(std::size_t workbooks, Telling telling);
     ~Progress();
     Progress(Progress const&) = delete;
     Progress& operator=(Progress const&) = delete;
@@ -20,11 +23,13 @@ public:
 
 private:
     [[nodiscard]] std::string words() const;
+    [[nodiscard]] std::string line_of_json() const;
     void show(bool now);
 
     std::size_t const all_;
     std::size_t done_ = 0, problems_ = 0;
-    bool const quiet_, terminal_;
+    Telling const telling_;
+    bool const terminal_;
     bool shown_ = false;
     std::chrono::steady_clock::time_point const start_;
     std::chrono::steady_clock::time_point last_;

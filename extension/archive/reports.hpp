@@ -1,28 +1,50 @@
 #pragma once
 
-#include "archive/pool.hpp"
+#include "archive/findings.hpp"
+#include "archive/report_file.hpp"
+#include "archive/run_index.hpp"
 #include "archive/summary.hpp"
-#include "archive/task.hpp"
+
+#include <optional>
+#include <system_error>
 
 namespace hearthcell::archive {
 
-/// The output folder while a run is at work in it: nobody else's, and with room kept for the reports of a full disk.
-class OutputFolder {
-public:
-    explicit OutputFolder(std::filesystem::path const& output); // throws std::exception
-    ~OutputFolder();
-    OutputFolder(OutputFolder const&) = delete;
-    OutputFolder& operator=(OutputFolder const&) = delete;
-
-    void release_room();
-
-private:
-    std::filesystem::path state_;
-    int lock_ = -1;
+/// Where a run keeps its records and copies, and where its originals are.
+struct RunPlace {
+    std::filesystem::path output;
+    std::filesystem::path base;
 };
 
-/// Writes changes.csv, collected.csv, problems.csv and summary.txt from what is finished and what failed: in the order
-/// of the files, whoever did them and when.
-Summary write_reports(Task const& task, Ran const& ran);
+/// changes.csv, collected.csv, problems.csv and summary.txt, written from one workbook after the other in the order of
+/// their names: nothing is held that grows with their number but the files themselves.
+class Reports {
+public:
+    Reports(std::filesystem::path const& output, RunFacts const& facts);
+
+    /// A workbook of which there is a record.
+    void finished(std::string const& relative, RunPlace const& place, Finished const& finished);
+    /// One that could not be done, or something that is no workbook.
+    void failed(std::string const& relative, RunPlace const& place, Problem const& problem, bool workbook = true);
+    /// Something else that has to be said: of a report itself, for example.
+    void list(std::string const& file, Problem const& problem);
+    void list_of_workbook(Origin const& origin, Problem const& problem);
+    void in_several_runs() { ++summary_.in_several_runs; }
+
+    [[nodiscard]] Summary const& summary() const { return summary_; }
+    [[nodiscard]] Findings const& findings() const { return findings_; }
+
+    void put_in_place();
+
+private:
+    void add_changes(Origin const& origin, std::filesystem::path const& rows);
+
+    std::filesystem::path output_;
+    Summary summary_;
+    Findings findings_;
+    WholeFile changes_;
+    ReportFile collected_, problems_;
+    std::optional<std::system_error> no_changes_;
+};
 
 } // namespace hearthcell::archive

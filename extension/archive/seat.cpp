@@ -76,6 +76,10 @@ bool Seat::give(std::size_t workbook) {
     return send(socket_, {{"workbook", workbook}});
 }
 
+bool Seat::tell(nlohmann::json const& message) {
+    return send(socket_, message);
+}
+
 std::optional<nlohmann::json> Seat::hear() {
     auto message = receive(socket_);
     if (message && message->contains("office")) {

@@ -26,7 +26,8 @@ public:
 
     void start(); // a worker
     bool give(std::size_t workbook);
-    std::optional<nlohmann::json> hear(); // what the worker says; nothing when it is gone
+    bool tell(nlohmann::json const& message); // false: it is gone
+    std::optional<nlohmann::json> hear();     // what the worker says; nothing when it is gone
     void done() { workbook_.reset(); }
 
     /// A worker ends its own office when the time is over. This is for one that cannot.

@@ -24,14 +24,6 @@ std::string counted(std::size_t number, char const* one, char const* many) {
     return std::to_string(number) + " " + (number == 1 ? one : many);
 }
 
-/// What a function computes by: why its result is another one than it was.
-std::string basis(std::string const& name) {
-    Function const* const function = name.empty() ? nullptr : find_function(name);
-    if (function == nullptr)
-        return {};
-    return function->sources.empty() ? std::string() : std::string(function->sources[0].title);
-}
-
 std::vector<std::string> function_row(std::string const& name, Tally::Group const& group) {
     return {name.empty() ? "other formulas" : name,
             std::to_string(group.cells),
@@ -71,6 +63,13 @@ std::string counts_table(std::string const& heading, std::string const& unit, Co
 
 } // namespace
 
+std::string basis(std::string const& name) {
+    Function const* const function = name.empty() ? nullptr : find_function(name);
+    if (function == nullptr)
+        return {};
+    return function->sources.empty() ? std::string() : std::string(function->sources[0].title);
+}
+
 void Summary::add(Finished const& finished) {
     // A workbook with one of these was not opened or not recalculated; the others only have something to be said.
     static std::set<Reason> const hindered{Reason::password, Reason::corrupt, Reason::unsupported, Reason::too_large};
@@ -84,21 +83,33 @@ void Summary::add(Finished const& finished) {
         collected[name].second += finished.collected[name].found ? 1 : 0;
 }
 
+std::vector<std::string> opening_lines(Summary const& summary) {
+    Tally const& tally = summary.tally;
+    std::string first = summary.edition + ": " + counted(summary.workbooks, "workbook", "workbooks") + ", " +
+                        std::to_string(summary.recalculated) + " recalculated, " +
+                        counted(summary.changed, "with a changed result", "with changed results") + ", " +
+                        counted(summary.copies, "copy", "copies") + " written";
+    std::string second = counted(tally.formulas, "formula", "formulas") + ": " + std::to_string(tally.changed()) +
+                         " changed, " + std::to_string(tally.unchanged) + " the same";
+    if (tally.restless > 0)
+        second += ", " + std::to_string(tally.restless) + " that change by themselves and are not counted";
+    if (tally.links_not_followed > 0)
+        second += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
+    if (tally.without_result > 0)
+        second += "; " + std::to_string(tally.without_result) + " were saved without a result";
+    std::vector<std::string> lines{first, second};
+    if (summary.in_several_runs > 0)
+        lines.push_back(counted(summary.in_several_runs, "workbook is", "workbooks are") +
+                        " in more than one of the joined runs and counted once");
+    return lines;
+}
+
 std::string text_of(Summary const& summary) {
     Tally const& tally = summary.tally;
-    std::string text = summary.edition + ": " + counted(summary.workbooks, "workbook", "workbooks") + ", " +
-                       std::to_string(summary.recalculated) + " recalculated, " +
-                       counted(summary.changed, "with a changed result", "with changed results") + ", " +
-                       counted(summary.copies, "copy", "copies") + " written\n";
-    text += counted(tally.formulas, "formula", "formulas") + ": " + std::to_string(tally.changed()) + " changed, " +
-            std::to_string(tally.unchanged) + " the same";
-    if (tally.restless > 0)
-        text += ", " + std::to_string(tally.restless) + " that change by themselves and are not counted";
-    if (tally.links_not_followed > 0)
-        text += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
-    if (tally.without_result > 0)
-        text += "; " + std::to_string(tally.without_result) + " were saved without a result";
-    text += "\n\n";
+    std::string text;
+    for (std::string const& line : opening_lines(summary))
+        text += line + "\n";
+    text += "\n";
     if (tally.changed() > 0)
         text += functions_table(tally) + counts_table("kind of change", "cells", tally.kinds) + sizes_table(tally);
     if (!summary.collected.empty())
@@ -114,6 +125,8 @@ nlohmann::json json_of(Summary const& summary) {
         {"edition", summary.edition},      {"workbooks", summary.workbooks}, {"recalculated", summary.recalculated},
         {"with_changes", summary.changed}, {"copies", summary.copies},       {"results", summary.tally},
         {"problems", summary.problems}};
+    if (summary.in_several_runs > 0)
+        json["in_several_runs"] = summary.in_several_runs;
     json["collected"] = nlohmann::json::object();
     for (auto const& [name, workbooks] : summary.collected)
         json["collected"][name] = workbooks;

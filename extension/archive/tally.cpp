@@ -30,6 +30,11 @@ std::optional<double> number_in(nlohmann::json const& json) {
 std::array<std::string_view, 6> const size_words{
     "only in the last digits (up to 1e-9)", "up to 0.01 %", "0.01 to 0.1 %", "0.1 to 1 %", "1 to 10 %", "over 10 %"};
 
+std::size_t size_class(double relative) {
+    auto const found = std::lower_bound(limits.begin(), limits.end(), std::abs(relative));
+    return static_cast<std::size_t>(found - limits.begin());
+}
+
 void Tally::count(Change const& change) {
     if (change.restless != Restless::no) {
         ++restless;
@@ -45,10 +50,8 @@ void Tally::count(Change const& change) {
         group.own += change.own ? 1 : 0;
         widen(group, change.relative, change.relative);
     }
-    if (change.relative) {
-        auto const found = std::lower_bound(limits.begin(), limits.end(), std::abs(*change.relative));
-        ++sizes.at(static_cast<std::size_t>(found - limits.begin()));
-    }
+    if (change.relative)
+        ++sizes.at(size_class(*change.relative));
 }
 
 void Tally::add(Tally const& other) {

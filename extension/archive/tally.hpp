@@ -36,6 +36,7 @@ struct Tally {
 
 /// The classes of relative change in Tally::sizes.
 extern std::array<std::string_view, 6> const size_words;
+std::size_t size_class(double relative);
 
 void to_json(nlohmann::json& json, Tally const& tally);
 void from_json(nlohmann::json const& json, Tally& tally);

@@ -58,7 +58,8 @@ Task make_task(Options options) {
         throw std::invalid_argument("there is no package " + task.package.string());
     task.edition = edition_of(task.package);
     task.key_of_options = hash_of(hash_of_file(task.package) + words_of(options));
-    task.inputs = find_inputs(options.inputs, options.base, task.output);
+    if (!options.merge) // the inputs are runs then
+        task.inputs = find_inputs(options.inputs, options.base, task.output);
     task.options = std::move(options);
     return task;
 }

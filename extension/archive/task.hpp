@@ -2,6 +2,7 @@
 
 #include "archive/inputs.hpp"
 #include "archive/options.hpp"
+#include "archive/run_index.hpp"
 
 #include <filesystem>
 #include <string>
@@ -16,6 +17,8 @@ struct Task {
     std::filesystem::path package; // absolute
     std::string edition;           // of the package: "Hearthcell 0.1.0"
     std::string key_of_options;    // hash of package and of the options that make a difference
+
+    [[nodiscard]] RunFacts facts() const { return {edition, key_of_options, options.collect, inputs.base}; }
 
     /// What a finished workbook is recognised by.
     [[nodiscard]] std::string key(std::string const& hash_of_content) const {

@@ -113,9 +113,7 @@ void WholeFile::write(std::string_view bytes) {
 }
 
 void WholeFile::append(std::filesystem::path const& from) {
-    Descriptor const source(from, O_RDONLY);
-    if (source.number() < 0 || !read_all(source.number(), [&](std::string_view bytes) { write(bytes); }))
-        failed(from);
+    read_pieces(from, [&](std::string_view bytes) { write(bytes); });
 }
 
 void WholeFile::put_in_place(bool durable) {
@@ -164,11 +162,15 @@ std::string hash_of(std::string_view bytes) {
 }
 
 std::string hash_of_file(std::filesystem::path const& file) {
-    Descriptor const source(file, O_RDONLY);
     Hash hash;
-    if (source.number() < 0 || !read_all(source.number(), [&](std::string_view bytes) { hash.add(bytes); }))
-        failed(file);
+    read_pieces(file, [&](std::string_view bytes) { hash.add(bytes); });
     return hash.text();
+}
+
+void read_pieces(std::filesystem::path const& file, std::function<void(std::string_view)> const& take) {
+    Descriptor const source(file, O_RDONLY);
+    if (source.number() < 0 || !read_all(source.number(), take))
+        failed(file);
 }
 
 std::optional<std::string> content_of(std::filesystem::path const& file) {

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -37,6 +38,9 @@ Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path co
 
 std::string hash_of(std::string_view bytes);
 std::string hash_of_file(std::filesystem::path const& file);
+
+/// Hands a file over piece by piece. Throws std::system_error.
+void read_pieces(std::filesystem::path const& file, std::function<void(std::string_view)> const& take);
 
 std::optional<std::string> content_of(std::filesystem::path const& file); // nothing when it cannot be read
 

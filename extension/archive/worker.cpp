@@ -1,6 +1,7 @@
 #include "archive/worker.hpp"
 
 #include "archive/csv.hpp"
+#include "archive/draw_pages.hpp"
 #include "archive/links.hpp"
 #include "archive/message.hpp"
 #include "archive/warm_office.hpp"
@@ -19,6 +20,8 @@ namespace hearthcell::archive {
 namespace {
 
 using nlohmann::json;
+
+constexpr double drawing_time = 300; // seconds; usually one
 
 class Worker {
 public:
@@ -46,6 +49,29 @@ public:
         std::error_code ignored;
         std::filesystem::remove_all(bench_, ignored);
         return answer;
+    }
+
+    /// The scheduler's order to draw a summary: pages that lie with the records.
+    json draw(json const& order) {
+        auto const text = content_of(records_.folder() / order.at("pages").get<std::string>());
+        auto const aside = task_.output / ".hearthcell-summary.ods";
+        std::string why_not;
+        try {
+            auto const pages = json::parse(text.value_or("")).at("pages").get<std::vector<Page>>();
+            with_office(drawing_time, [&](office::Office& office) { draw_pages(office, pages, aside); });
+            WholeFile summary(task_.output / order.at("name").get<std::string>());
+            summary.append(aside);
+            summary.put_in_place();
+        } catch (NoOffice const&) {
+            throw;
+        } catch (std::system_error const& problem) {
+            why_not = problem.code().message();
+        } catch (std::exception const& problem) {
+            why_not = problem.what();
+        }
+        std::error_code ignored;
+        std::filesystem::remove(aside, ignored);
+        return why_not.empty() ? json{{"drawn", true}} : json{{"not_drawn", as_utf8(why_not)}};
     }
 
 private:
@@ -86,22 +112,30 @@ private:
     }
 
     Recalculated in_office(PrivateCopy const& copy, std::string const& relative) {
+        Recalculated result;
+        with_office(task_.options.time_limit, [&](office::Office& office) {
+            result = recalculate(office, copy, relative, task_.options, task_.edition);
+        });
+        return result;
+    }
+
+    /// Throws Trouble; the office is another one afterwards when it was to blame.
+    template <class Work> void with_office(double time_limit, Work const& work) {
         bool started = false;
         office::Office& office = office_.get(started);
         if (started)
             tell_of(office);
-        watchdog_.arm(std::chrono::duration<double>(task_.options.time_limit));
+        watchdog_.arm(std::chrono::duration<double>(time_limit));
         try {
-            Recalculated result = recalculate(office, copy, relative, task_.options, task_.edition);
+            work(office);
             watchdog_.disarm();
-            return result;
         } catch (std::exception const& problem) {
             bool const late = watchdog_.disarm();
             bool const dead = late || dynamic_cast<office::Gone const*>(&problem) != nullptr || !stays_alive(office);
             if (dead)
                 office_.drop();
             if (late)
-                throw Trouble(Reason::timed_out, "longer than " + written(task_.options.time_limit) + " s");
+                throw Trouble(Reason::timed_out, "longer than " + written(time_limit) + " s");
             if (dead)
                 throw Trouble(Reason::crashed, "LibreOffice ended while it had the workbook");
             if (dynamic_cast<Trouble const*>(&problem) != nullptr)
@@ -165,7 +199,9 @@ void work(Task const& task, int scheduler, std::filesystem::path const& scratch)
         while (auto const message = receive(scheduler)) {
             if (message->contains("end"))
                 break;
-            if (!send(scheduler, worker.answer(message->at("workbook").get<std::size_t>())))
+            json const answer = message->contains("pages") ? worker.draw(*message)
+                                                           : worker.answer(message->at("workbook").get<std::size_t>());
+            if (!send(scheduler, answer))
                 break;
         }
     } catch (NoOffice const& problem) {

@@ -14,6 +14,7 @@ enum class Command {
     new_campaign,
     function_guide,
     copy_for_sharing,
+    recalculate_folder,
     about
 };
 
@@ -33,6 +34,7 @@ inline constexpr std::array entries{
     Entry{Command::new_campaign, "new-campaign-overview", Text::new_campaign},
     Entry{Command::function_guide, "function-guide", Text::function_guide, true},
     Entry{Command::copy_for_sharing, "copy-for-sharing", Text::copy_for_sharing, true},
+    Entry{Command::recalculate_folder, "recalculate-folder", Text::recalculate_folder},
     Entry{Command::about, "edition-and-licence", Text::about, true},
 };
 

@@ -33,6 +33,20 @@ Reference<css::lang::XComponent> load(Surroundings const& surroundings, OUString
     return css::frame::Desktop::create(surroundings.context)->loadComponentFromURL(url, "_blank", 0, sequence(options));
 }
 
+Answer open(Surroundings const& surroundings, OUString const& url, bool as_template) {
+    OUString cause;
+    try {
+        if (load(surroundings, url,
+                 {option("AsTemplate", Any(as_template)), option("Hidden", Any(surroundings.unattended)),
+                  option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE))})
+                .is())
+            return {};
+    } catch (css::uno::Exception const& problem) {
+        cause = problem.Message;
+    }
+    return {false, with_cause(surroundings, surroundings.say(Text::cannot_open, path_of(url)), cause)};
+}
+
 } // namespace
 
 Answer open_as_new(Surroundings const& surroundings, std::string_view folder, std::string_view file) {
@@ -42,17 +56,11 @@ Answer open_as_new(Surroundings const& surroundings, std::string_view folder, st
     OUString const url = packaged_file(surroundings, package, folder, file);
     if (url.isEmpty())
         return {false, surroundings.say(Text::file_missing, path_of(package + wide(folder) + wide(file)))};
-    OUString cause;
-    try {
-        if (load(surroundings, url,
-                 {option("AsTemplate", Any(true)), option("Hidden", Any(surroundings.unattended)),
-                  option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE))})
-                .is())
-            return {};
-    } catch (css::uno::Exception const& problem) {
-        cause = problem.Message;
-    }
-    return {false, with_cause(surroundings, surroundings.say(Text::cannot_open, path_of(url)), cause)};
+    return open(surroundings, url, true);
+}
+
+Answer open_file(Surroundings const& surroundings, OUString const& url) {
+    return open(surroundings, url, false);
 }
 
 HiddenSpreadsheet::HiddenSpreadsheet(Surroundings const& surroundings, OUString const& url)

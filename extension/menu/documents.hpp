@@ -12,6 +12,9 @@ namespace hearthcell::menu {
 /// One of the packaged workbooks as a new document without a name.
 Answer open_as_new(Surroundings const& surroundings, std::string_view folder, std::string_view file);
 
+/// A file as itself, in a window of its own.
+Answer open_file(Surroundings const& surroundings, rtl::OUString const& url);
+
 /// A spreadsheet that is opened out of sight and closed with this object. Macros and links stay untouched.
 class HiddenSpreadsheet {
 public:

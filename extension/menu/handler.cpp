@@ -92,7 +92,8 @@ public:
     }
 
 private:
-    /// Target: the address of the copy. Unattended: no dialogs, documents out of sight.
+    /// Target: the address of the copy or of the results. Source: of the folder to be recalculated. Unattended: no
+    /// dialogs, documents out of sight.
     menu::Answer carry_out(menu::Command command, Sequence<PropertyValue> const& arguments) const {
         menu::Surroundings surroundings{context, Reference<css::frame::XFrame>(frame),
                                         menu::language_of_office(context)};
@@ -100,6 +101,8 @@ private:
         for (PropertyValue const& argument : arguments) {
             if (argument.Name == "Target")
                 argument.Value >>= target;
+            else if (argument.Name == "Source")
+                argument.Value >>= surroundings.source;
             else if (argument.Name == "Unattended")
                 argument.Value >>= surroundings.unattended;
         }

@@ -4,6 +4,7 @@
 #include "extension/menu/dialogs.hpp"
 #include "extension/menu/documents.hpp"
 #include "extension/menu/package_files.hpp"
+#include "extension/menu/recalculate_folder.hpp"
 #include "functions/edition.hpp"
 
 #include <exception>
@@ -37,6 +38,8 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
         return open_as_new(surroundings, "guide/", std::string(tag_of(surroundings.language).substr(0, 2)) + ".ods");
     case Command::copy_for_sharing:
         return copy_for_sharing(surroundings, target);
+    case Command::recalculate_folder:
+        return recalculate_folder(surroundings, target);
     case Command::about:
         return about(surroundings);
     }

@@ -16,6 +16,8 @@ struct Surroundings {
     Language language = Language::english;
     bool unattended = false; // no dialogs, documents open out of sight: for programs that call the commands
 
+    rtl::OUString source = {}; // the address of what a command works on, where a program gives it
+
     [[nodiscard]] rtl::OUString say(Text which) const;
     [[nodiscard]] rtl::OUString say(Text which, rtl::OUString const& first) const;
     [[nodiscard]] rtl::OUString say(Text which, rtl::OUString const& first, rtl::OUString const& second) const;

@@ -30,11 +30,17 @@ constexpr auto starting_time = 120s; // a fresh profile takes 4 s on an idle mac
 constexpr auto ending_time = 20s;
 constexpr int wants_a_restart = 81; // what soffice.bin exits with when it has just written a fresh profile
 
+/// Another LibreOffice than the one that this was built with: HEARTHCELL_OFFICE names its folder `program`.
+std::string program_folder() {
+    char const* const other = std::getenv("HEARTHCELL_OFFICE");
+    return other == nullptr || *other == '\0' ? OFFICE_PROGRAM : other;
+}
+
 /// This program's own side of the connection; made once and kept, as the office's libraries expect it.
 css::uno::Reference<css::uno::XComponentContext> const& own_context() {
     static css::uno::Reference<css::uno::XComponentContext> const context = [] {
         // Without the office's own types the bridge crashes on the first interface that it does not know.
-        rtl::Bootstrap::set("URE_MORE_TYPES", file_url(OFFICE_PROGRAM "/types/offapi.rdb"));
+        rtl::Bootstrap::set("URE_MORE_TYPES", file_url(program_folder() + "/types/offapi.rdb"));
         return asking("starting LibreOffice's libraries",
                       [] { return cppu::defaultBootstrap_InitialComponentContext(); });
     }();
@@ -99,8 +105,9 @@ void Office::start(std::string const& pipe) {
         arguments.emplace_back("--headless");
     for (std::string const& argument : profile_.arguments())
         arguments.push_back(argument);
-    std::string program = OFFICE_PROGRAM "/soffice.bin";
-    if (char const* const other_root = std::getenv("HEARTHCELL_OFFICE_ROOT")) {
+    std::string program = program_folder() + "/soffice.bin";
+    if (char const* const other_root = std::getenv("HEARTHCELL_OFFICE_ROOT");
+        other_root != nullptr && *other_root != '\0') {
         arguments.insert(arguments.begin(), {other_root, program});
         program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
     }
@@ -110,6 +117,7 @@ void Office::start(std::string const& pipe) {
     process_ = std::make_unique<Process>(
         program, arguments, profile_.log(),
         std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder,
+                                 "HEARTHCELL_OFFICE_ROOT=", // it is in there
                                  // windows drawn by the office itself, everywhere alike
                                  "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")});
 }

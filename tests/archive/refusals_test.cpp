@@ -112,7 +112,7 @@ TEST(TheManualPage, NamesTheSameOptionsAsTheHelp) {
         printed_by("man -l -Tutf8 '" MANUAL_PAGE "' 2>&1 | sed 's/\\x1b\\[[0-9;]*m//g; s/.\\x08//g'");
     std::set<std::string> const known = options_in(help);
     for (char const* option : {"--output", "--workers", "--time-limit", "--recycle", "--collect", "--set", "--values",
-                               "--dry-run", "--quiet", "--json", "--package", "--null"})
+                               "--dry-run", "--quiet", "--json", "--package", "--null", "--merge", "--no-summary"})
         EXPECT_TRUE(known.contains(option)) << option;
     EXPECT_EQ(options_in(page), known);
     EXPECT_EQ(text_of(MANUAL_PAGE).substr(0, 3), ".TH");

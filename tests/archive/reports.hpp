@@ -33,7 +33,7 @@ std::map<std::string, std::set<std::string>> problems(std::filesystem::path cons
 /// Whether a field of a report says this value: numbers to 15 digits.
 testing::AssertionResult says(std::string const& field, Held const& value);
 
-/// The workbooks in a folder, as relative paths.
+/// The workbooks in a folder but the summary, as relative paths.
 std::set<std::string> copies(std::filesystem::path const& output);
 
 /// Everything about a folder that a careless program could change: names, kinds, sizes, contents (hashed), modes and

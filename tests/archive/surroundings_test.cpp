@@ -52,7 +52,7 @@ TEST(AFullDisk, IsSaidAndLeavesNoHalfCopyAndCanBeMadeUpFor) {
         EXPECT_LT(written.size(), 30U);
         int listed = 0;
         for (auto const& [file, reasons] : problems(ended.output))
-            listed += reasons.contains("output not written") ? 1 : 0;
+            listed += file != "summary.ods" && reasons.contains("output not written") ? 1 : 0;
         EXPECT_EQ(written.size() + static_cast<std::size_t>(listed), 30U);
         for (std::string const& copy : written)
             EXPECT_TRUE(text_of(ended.output / copy).ends_with("</office:document>")) << copy;

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <nlohmann/json.hpp>
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace hearthcell::archive {
+
+// A page of the summary before it is drawn: what stands on it, and not how that is done in an office.
+
+struct PageCell {
+    std::variant<std::monostate, double, std::string> value = {};
+    std::string link = {}; // the path of a file; empty: none
+};
+
+enum class Look { text, count, percent, number, day };
+
+struct PageColumn {
+    std::string heading;
+    Look look = Look::text;
+    int width = 20; // mm
+};
+
+struct PageTable {
+    std::vector<PageColumn> columns = {}; // of the same widths in all tables of a page
+    std::vector<std::vector<PageCell>> rows = {};
+};
+
+/// Drawn from columns of a table of the page.
+struct PageChart {
+    enum class Kind { bars, columns, points };
+    Kind kind = Kind::bars;
+    std::string title = {}, x_title = {}, y_title = {};
+    std::size_t labels = 0;               // the column of the names, or of x
+    std::vector<std::size_t> series = {}; // columns of numbers
+    bool of_points = false;               // from Page::points, else from the page's first table
+    int height = 70;                      // mm
+    bool days = false;                    // x is a day
+};
+
+struct Page {
+    std::string name = {}; // of its tab
+    std::string title = {};
+    std::vector<std::string> words = {}; // lines below the title
+    std::vector<PageTable> tables = {};  // one below the other
+    std::vector<std::string> notes = {}; // lines below them
+    std::vector<PageChart> charts = {};  // side by side at the bottom
+    PageTable points = {};               // for charts only: beside the page, not printed
+};
+
+void to_json(nlohmann::json& json, Page const& page);
+void from_json(nlohmann::json const& json, Page& page);
+
+} // namespace hearthcell::archive

@@ -1,0 +1,157 @@
+#include "extension/menu/archive_program.hpp"
+
+#include <fcntl.h>
+#include <spawn.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+#include <csignal>
+#include <cstdlib>
+#include <system_error>
+
+namespace hearthcell::menu {
+namespace {
+
+constexpr char name[] = "hearthcell-archive";
+
+std::string setting(char const* variable) {
+    char const* const value = std::getenv(variable);
+    return value == nullptr ? std::string() : value;
+}
+
+bool can_be_run(std::string const& file) {
+    return ::access(file.c_str(), X_OK) == 0;
+}
+
+/// What the child is to be like. Freed with this object.
+struct Arrangements {
+    Arrangements() {
+        ::posix_spawn_file_actions_init(&files);
+        ::posix_spawnattr_init(&attributes);
+    }
+    ~Arrangements() {
+        ::posix_spawn_file_actions_destroy(&files);
+        ::posix_spawnattr_destroy(&attributes);
+    }
+    Arrangements(Arrangements const&) = delete;
+    Arrangements& operator=(Arrangements const&) = delete;
+
+    /// Nothing of the office's but a line to talk on; no signal held back or handled in its way.
+    void settle(int line) {
+        ::posix_spawn_file_actions_addopen(&files, STDIN_FILENO, "/dev/null", O_RDONLY, 0);
+        ::posix_spawn_file_actions_addopen(&files, STDOUT_FILENO, "/dev/null", O_WRONLY, 0);
+        ::posix_spawn_file_actions_adddup2(&files, line, STDERR_FILENO);
+        ::posix_spawn_file_actions_addclosefrom_np(&files, STDERR_FILENO + 1);
+        sigset_t none, all;
+        ::sigemptyset(&none);
+        ::sigfillset(&all);
+        ::posix_spawnattr_setsigmask(&attributes, &none);
+        ::posix_spawnattr_setsigdefault(&attributes, &all);
+        ::posix_spawnattr_setpgroup(&attributes, 0);
+        ::posix_spawnattr_setflags(&attributes, POSIX_SPAWN_SETSIGMASK | POSIX_SPAWN_SETSIGDEF | POSIX_SPAWN_SETPGROUP);
+    }
+
+    posix_spawn_file_actions_t files{};
+    posix_spawnattr_t attributes{};
+};
+
+std::vector<char*> pointers(std::vector<std::string>& words) {
+    std::vector<char*> list;
+    for (std::string& word : words)
+        list.push_back(word.data());
+    list.push_back(nullptr);
+    return list;
+}
+
+std::vector<std::string> environment_with(std::string const& office) {
+    std::vector<std::string> variables;
+    for (char** variable = environ; *variable != nullptr; ++variable)
+        // What the office's own start-up set for its libraries is not meant for other programs.
+        if (!std::string_view(*variable).starts_with("LD_LIBRARY_PATH=") &&
+            !std::string_view(*variable).starts_with("HEARTHCELL_OFFICE="))
+            variables.emplace_back(*variable);
+    variables.push_back("HEARTHCELL_OFFICE=" + office);
+    return variables;
+}
+
+} // namespace
+
+std::string folder_of_own_programs() {
+    return setting("HOME") + "/.local/bin";
+}
+
+std::string installed_archive_program() {
+    std::string const path = setting("PATH") + ":" + folder_of_own_programs();
+    for (std::size_t start = 0; start <= path.size();) {
+        std::size_t const end = std::min(path.find(':', start), path.size());
+        std::string const file = path.substr(start, end - start) + "/" + name;
+        if (end > start && can_be_run(file))
+            return file;
+        start = end + 1;
+    }
+    return {};
+}
+
+ArchiveProgram::ArchiveProgram(std::string const& program, std::vector<std::string> const& arguments,
+                               std::string const& office) {
+    std::array<int, 2> ends{};
+    if (::pipe2(ends.data(), O_CLOEXEC) != 0)
+        throw std::system_error(errno, std::generic_category(), program);
+    std::vector<std::string> words{program};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    std::vector<std::string> variables = environment_with(office);
+    Arrangements arrangements;
+    arrangements.settle(ends[1]);
+    int const problem = ::posix_spawn(&id_, program.c_str(), &arrangements.files, &arrangements.attributes,
+                                      pointers(words).data(), pointers(variables).data());
+    ::close(ends[1]);
+    if (problem != 0) {
+        ::close(ends[0]);
+        throw std::system_error(problem, std::generic_category(), program);
+    }
+    lines_ = ends[0];
+}
+
+ArchiveProgram::~ArchiveProgram() {
+    ::close(lines_);
+}
+
+std::optional<std::string> ArchiveProgram::next_line() {
+    std::array<char, 4096> buffer{};
+    for (;;) {
+        if (std::size_t const end = unread_.find('\n'); end != std::string::npos) {
+            std::string line = unread_.substr(0, end);
+            unread_.erase(0, end + 1);
+            return line;
+        }
+        ssize_t const got = ::read(lines_, buffer.data(), buffer.size());
+        if (got > 0)
+            unread_.append(buffer.data(), static_cast<std::size_t>(got));
+        else if (got == 0 || errno != EINTR)
+            return std::nullopt;
+    }
+}
+
+int ArchiveProgram::wait() {
+    constexpr int unknown = 2; // as where it could not run
+    siginfo_t facts{};
+    while (::waitid(P_PID, static_cast<id_t>(id_), &facts, WEXITED | WNOWAIT) != 0)
+        if (errno != EINTR)
+            return unknown;
+    std::lock_guard const guard(reaping_);
+    ended_ = true;
+    int status = 0;
+    if (::waitpid(id_, &status, 0) != id_)
+        return unknown;
+    return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+}
+
+void ArchiveProgram::interrupt() {
+    std::lock_guard const guard(reaping_);
+    if (!ended_)
+        ::kill(id_, SIGINT);
+}
+
+} // namespace hearthcell::menu
