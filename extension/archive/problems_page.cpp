@@ -31,6 +31,10 @@ std::string advice(Reason reason) {
         return "A link leads back to where it came from.";
     case Reason::not_set:
         return "It has no such name or cell for --set, or one that is protected.";
+    case Reason::locked_sheet:
+        return "Lift the protection of the sheet, so that its formulas can become values.";
+    case Reason::formulas_left:
+        return "Rules or names of it still call a function of ours; see the detail.";
     case Reason::failed:
         return "LibreOffice could not do it. Open it by hand.";
     case Reason::differs:
