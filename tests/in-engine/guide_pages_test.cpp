@@ -9,9 +9,11 @@
 #include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangesAccess.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/text/XTextFieldsSupplier.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
@@ -135,6 +137,17 @@ TEST_P(Pages, AreOneASheetOfPaperAsLargeAsTheSheet) {
                           whole_number(page, "BottomMargin"),
                       used.Height);
         }
+    });
+}
+
+TEST_P(Pages, KeepTheirHeadingsInSightAndShowNoGrid) {
+    office::asking("looking at the view of the guide", [&] {
+        auto const view =
+            Reference<css::frame::XModel>(guide.document.model(), UNO_QUERY_THROW)->getCurrentController();
+        EXPECT_TRUE(Reference<css::sheet::XViewFreezable>(view, UNO_QUERY_THROW)->hasFrozenPanes());
+        bool grid = true;
+        Reference<css::beans::XPropertySet>(view, UNO_QUERY_THROW)->getPropertyValue("ShowGrid") >>= grid;
+        EXPECT_FALSE(grid);
     });
 }
 

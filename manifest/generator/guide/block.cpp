@@ -116,7 +116,7 @@ void add_example(Sheet& sheet, Function const& function, Example const& example,
 } // namespace
 
 std::vector<double> block_widths() {
-    return {4.4, 2.0, 5.2, 4.2, 4.2, 2.2, 6.2, 3.2};
+    return {4.2, 1.6, 4.8, 4.0, 4.0, 2.1, 5.8, 3.6};
 }
 
 BlockRows add_block(Sheet& sheet, Function const& function, std::string const& verdict, Readings& readings,

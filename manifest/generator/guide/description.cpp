@@ -48,7 +48,8 @@ std::string what_it_gives(Function const& function, Language language) {
     Result const& result = function.result;
     if (!result.parts.empty() || result.high <= result.low || result.high >= no_limit)
         return name_of_result(function, language);
-    return std::string(result.name.in(language)) + ": " + range(result.low, result.high, result.measure, language);
+    return filled(with_value(Word::with_range, result.name.in(language), language), "%2",
+                  range(result.low, result.high, result.measure, language));
 }
 
 std::string what_is_allowed(Argument const& argument, Language language) {

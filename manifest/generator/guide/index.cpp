@@ -101,7 +101,7 @@ Sheet index_sheet(std::vector<std::string> const& subjects, std::vector<std::vec
                   Language language) {
     auto const say = [language](Word which) { return word(which, language); };
     IndexRows const rows;
-    Sheet sheet(std::string(say(Word::index_sheet)), {4.8, 13.0, 8.6, 2.2, 2.2, 4.3});
+    Sheet sheet(std::string(say(Word::index_sheet)), {4.5, 10.4, 7.0, 2.4, 2.3, 3.6});
     int const all = 6;
     std::string const agreeing = cell(agreeing_column, rows.total()), checks = cell(checks_column, rows.total());
     sheet.add({text("title", say(Word::title), all)});

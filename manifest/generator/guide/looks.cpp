@@ -56,7 +56,7 @@ constexpr Look all[] = {
     {.name = "expected-text", .points = 8.5, .cell = ruled},
     {.name = "margin", .points = 8, .cell = ruled, .paragraph = right},
     {.name = "verdict", .points = 8.5, .bold = true, .cell = ruled},
-    {.name = "group-verdict", .points = 10, .bold = true, .cell = "fo:background-color=\"#f2ead9\""},
+    {.name = "group-verdict", .points = 8.5, .bold = true, .cell = "fo:background-color=\"#f2ead9\""},
     {.name = "judgement", .points = 8.5, .bold = true}, // a verdict without a rule below it
     {.name = "reading", .points = 8, .paragraph = right},
     {.name = "column", .points = 8, .bold = true, .cell = "fo:background-color=\"#e1e8ec\"", .paragraph = right},

@@ -79,6 +79,7 @@ constexpr Row rows[] = {
      {"side by side: %1", "côte à côte\u00a0: %1", "en columnas contiguas: %1", "kando kwa kando: %1"}},
     {Word::a_list_of, {"a list of %1", "une liste\u00a0: %1", "una lista: %1", "orodha ya: %1"}},
     {Word::from_to, {"%1 to %2", "de %1 à %2", "de %1 a %2", "%1 hadi %2"}},
+    {Word::with_range, {"%1: %2", "%1\u00a0: %2", "%1: %2", "%1: %2"}},
     {Word::argument, {"argument", "argument", "argumento", "hoja"}},
     {Word::unit, {"unit", "unité", "unidad", "kizio"}},
     {Word::allowed, {"allowed", "admis", "se admite", "kinachokubaliwa"}},

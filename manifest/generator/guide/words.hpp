@@ -38,6 +38,7 @@ enum class Word {
     side_by_side,
     a_list_of,
     from_to,
+    with_range,
     argument,
     unit,
     allowed,
