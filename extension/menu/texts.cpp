@@ -18,7 +18,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::copy_for_sharing,
      {"Copy for ~sharing…", "Copie à ~partager…", "Co~pia para compartir…", "~Nakala ya kushirikisha wengine…"}},
     {Text::recalculate_folder,
-     {"~Recalculate a folder…", "Re~calculer un dossier…", "Reca~lcular una carpeta…", "~Kokotoa upya folda…"}},
+     {"~Recalculate a folder…", "Recalculer un ~dossier…", "Reca~lcular una carpeta…", "Kokotoa upya ~folda…"}},
     {Text::about, {"~Edition and licence", "~Version et licence", "~Versión y licencia", "~Toleo na leseni"}},
     {Text::about_words,
      {"%1\n\nCell functions for people who test biomass cookstoves. Free software under the Mozilla Public License 2.0 "

@@ -109,8 +109,8 @@ TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
     EXPECT_EQ(menu.value("Context"), "com.sun.star.sheet.SpreadsheetDocument");
     EXPECT_EQ(without_marks(menu.value("Title")), "Hearthcell");
     std::vector<std::string> const expected{
-        "New bench record",   "New comparison", "-", "Function guide", "-", "Copy for sharing…", "-",
-        "Edition and licence"};
+        "New bench record",  "New comparison",        "-", "Function guide",     "-",
+        "Copy for sharing…", "Recalculate a folder…", "-", "Edition and licence"};
     EXPECT_EQ(menu.lines(), expected);
 }
 
