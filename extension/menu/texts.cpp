@@ -71,6 +71,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::recalculate, {"Recalculate", "Recalculer", "Recalcular", "Kokotoa upya"}},
     {Text::cancel, {"Cancel", "Annuler", "Cancelar", "Ghairi"}},
     {Text::name_of_results, {"%1 recalculated", "%1 recalculé", "%1 recalculado", "%1 iliyokokotolewa upya"}},
+    {Text::recalculating, {"Recalculating…", "Recalcul en cours…", "Recalculando…", "Inakokotoa upya…"}},
     {Text::looking_for_workbooks,
      {"Looking for workbooks…", "Recherche des classeurs…", "Buscando hojas de cálculo…", "Inatafuta majedwali…"}},
     {Text::workbooks_done,
