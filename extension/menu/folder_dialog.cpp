@@ -24,7 +24,7 @@ using rtl::OUString;
 namespace hearthcell::menu {
 namespace {
 
-constexpr sal_Int32 width = 270, height = 196, edge = 8, inside = width - 2 * edge, button = 56, line = 12;
+constexpr sal_Int32 width = 270, height = 204, edge = 8, inside = width - 2 * edge, button = 56, line = 12;
 
 void build(Dialog& dialog, Surroundings const& around) {
     auto const say = [&](Text which) { return around.say(which); };
@@ -122,9 +122,8 @@ bool is_chosen(Dialog const& dialog, std::string_view name) {
 } // namespace
 
 std::optional<FolderTask> ask_for_folder_task(Surroundings const& surroundings) {
-    // "Recalculate a folder…" without the mark and the dots
-    OUString title = surroundings.say(Text::recalculate_folder).replaceAll("~", "");
-    title = title.copy(0, title.getLength() - 1);
+    OUString const label = surroundings.say(Text::recalculate_folder).replaceAll("~", "");
+    OUString const title = label.copy(0, label.getLength() - 1); // without the dots
     Dialog dialog(surroundings, title, width, height);
     build(dialog, surroundings);
     rtl::Reference<Choices> const choices(new Choices(dialog, surroundings));

@@ -16,7 +16,7 @@ constexpr sal_Int32 width = 220, height = 88, edge = 8, inside = width - 2 * edg
 
 ProgressDialog::ProgressDialog(Surroundings const& around, OUString const& results,
                                css::uno::Reference<css::awt::XActionListener> const& stop)
-    : surroundings(around), dialog(surroundings, wide(our_name), width, height) {
+    : surroundings(around), dialog(surroundings, surroundings.say(Text::recalculating), width, height) {
     dialog.add_text("folder", {edge, 6, inside, 10}, results);
     dialog.add_text("done", {edge, 19, inside, 10}, surroundings.say(Text::looking_for_workbooks));
     auto const bar = dialog.add("ProgressBar", "bar", {edge, 31, inside, 9});

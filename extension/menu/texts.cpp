@@ -24,7 +24,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::copy_for_sharing,
      {"Copy for ~sharing…", "Copie à ~partager…", "Co~pia para compartir…", "~Nakala ya kushirikisha wengine…"}},
     {Text::recalculate_folder,
-     {"~Recalculate a folder…", "Re~calculer un dossier…", "Reca~lcular una carpeta…", "~Kokotoa upya folda…"}},
+     {"~Recalculate a folder…", "Recalculer un ~dossier…", "Reca~lcular una carpeta…", "Kokotoa upya ~folda…"}},
     {Text::about, {"~Edition and licence", "~Version et licence", "~Versión y licencia", "~Toleo na leseni"}},
     {Text::about_words,
      {"%1\n\nCell functions for people who test biomass cookstoves. Free software under the Mozilla Public License 2.0 "
@@ -77,6 +77,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::recalculate, {"Recalculate", "Recalculer", "Recalcular", "Kokotoa upya"}},
     {Text::cancel, {"Cancel", "Annuler", "Cancelar", "Ghairi"}},
     {Text::name_of_results, {"%1 recalculated", "%1 recalculé", "%1 recalculado", "%1 iliyokokotolewa upya"}},
+    {Text::recalculating, {"Recalculating…", "Recalcul en cours…", "Recalculando…", "Inakokotoa upya…"}},
     {Text::looking_for_workbooks,
      {"Looking for workbooks…", "Recherche des classeurs…", "Buscando hojas de cálculo…", "Inatafuta majedwali…"}},
     {Text::workbooks_done,

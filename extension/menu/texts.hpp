@@ -32,6 +32,7 @@ enum class Text {
     recalculate,
     cancel,
     name_of_results,
+    recalculating,
     looking_for_workbooks,
     workbooks_done,
     problems_so_far,

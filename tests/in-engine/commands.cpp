@@ -29,11 +29,14 @@ Said::State state_of(css::frame::DispatchResultEvent const& result) {
 
 } // namespace
 
-Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target) {
+Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target,
+             std::filesystem::path const& source) {
     return office::asking("giving the command " + name, [&] {
         std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(true))};
         if (!target.empty())
             arguments.push_back(argument("Target", Any(office::file_url(target))));
+        if (!source.empty())
+            arguments.push_back(argument("Source", Any(office::file_url(source))));
         Reference<css::frame::XModel> const model(document.model(), UNO_QUERY_THROW);
         Reference<css::frame::XDispatchProvider> const frame(model->getCurrentController()->getFrame(),
                                                              UNO_QUERY_THROW);

@@ -116,6 +116,7 @@ TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
                                             "Function guide",
                                             "-",
                                             "Copy for sharing…",
+                                            "Recalculate a folder…",
                                             "-",
                                             "Edition and licence"};
     EXPECT_EQ(menu.lines(), expected);

@@ -64,6 +64,14 @@ Element const* Window::find(std::string const& name) const {
     return nullptr;
 }
 
+std::vector<Element> Window::of_role(sal_Int16 wanted) const {
+    std::vector<Element> found;
+    for (Element const& element : elements)
+        if (element.role == wanted)
+            found.push_back(element);
+    return found;
+}
+
 std::string Window::words() const {
     std::string all;
     for (Element const& element : elements)
@@ -137,6 +145,10 @@ bool Screen::is_gone(std::string const& title) {
 void Screen::click(Element const& element) {
     run("/usr/bin/xdotool",
         {"mousemove", std::to_string(element.x), std::to_string(element.y), "sleep", "0.3", "click", "1"});
+}
+
+void Screen::type(std::string const& text) {
+    run("/usr/bin/xdotool", {"sleep", "0.3", "type", "--delay", "40", text});
 }
 
 void Screen::picture(std::string const& name) {

@@ -27,6 +27,7 @@ struct Window {
 
     [[nodiscard]] Element const* find(std::string const& name) const;
     [[nodiscard]] std::string words() const; // of all texts in it
+    [[nodiscard]] std::vector<Element> of_role(sal_Int16 role) const;
 };
 
 /// The screen of an office with windows: read as a screen reader reads it, used with the mouse.
@@ -40,6 +41,7 @@ public:
     bool is_gone(std::string const& title);
 
     void click(Element const& element);
+    void type(std::string const& text); // where the cursor is
 
     /// A picture of the whole screen as a file in the folder that HEARTHCELL_PICTURES names; without it, none is made.
     void picture(std::string const& name);

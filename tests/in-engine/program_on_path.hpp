@@ -1,0 +1,22 @@
+#pragma once
+// hearthcell-archive as an office finds it that is started meanwhile.
+
+#include <filesystem>
+#include <string>
+
+namespace hearthcell::tests {
+
+/// Puts the built program first on the path, as long as this object lives. Where the office runs in another Debian, the
+/// program still runs in this one, whose libraries it needs.
+class ProgramOnPath {
+public:
+    explicit ProgramOnPath(std::filesystem::path const& folder); ///< an empty one, or none yet
+    ~ProgramOnPath();
+    ProgramOnPath(ProgramOnPath const&) = delete;
+    ProgramOnPath& operator=(ProgramOnPath const&) = delete;
+
+private:
+    std::string before_;
+};
+
+} // namespace hearthcell::tests

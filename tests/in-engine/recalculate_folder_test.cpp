@@ -1,0 +1,119 @@
+// 'Recalculate a folder', given as a command: the work goes on beside the office.
+
+#include "commands.hpp"
+#include "program_on_path.hpp"
+
+#include "office/text.hpp"
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
+#include <chrono>
+#include <fstream>
+#include <functional>
+#include <thread>
+
+namespace hearthcell::tests {
+
+namespace css = com::sun::star;
+
+namespace {
+
+using namespace std::chrono_literals;
+
+bool eventually(std::function<bool()> const& holds) {
+    auto const end = std::chrono::steady_clock::now() + 120s;
+    while (!holds()) {
+        if (std::chrono::steady_clock::now() > end)
+            return false;
+        std::this_thread::sleep_for(50ms);
+    }
+    return true;
+}
+
+css::uno::Reference<css::frame::XModel> open_document(Office& office, std::filesystem::path const& file) {
+    return office::asking("looking for an open document", [&] {
+        css::uno::Reference<css::frame::XModel> found;
+        auto const all = office.desktop()->getComponents()->createEnumeration();
+        while (all->hasMoreElements())
+            if (css::uno::Reference<css::frame::XModel> const model(all->nextElement(), css::uno::UNO_QUERY);
+                model.is() && model->getURL() == office::file_url(file))
+                found = model;
+        return found;
+    });
+}
+
+/// Whether a run is at work in an output folder.
+bool is_at_work(std::filesystem::path const& output) {
+    int const lock = ::open((output / ".hearthcell-archive/lock").c_str(), O_RDONLY | O_CLOEXEC);
+    bool const taken = lock >= 0 && ::flock(lock, LOCK_SH | LOCK_NB) != 0;
+    if (lock >= 0)
+        ::close(lock);
+    return taken;
+}
+
+class RecalculateFolder : public testing::Test {
+protected:
+    RecalculateFolder() {
+        std::filesystem::remove_all(folder);
+        std::filesystem::create_directories(folder);
+    }
+    ~RecalculateFolder() override { std::filesystem::remove_all(folder); }
+
+    /// So many times the old sheets.
+    void make_old_sheets(int times) const {
+        for (int time = 0; time < times; ++time)
+            std::filesystem::copy(OLD_ARCHIVE, sheets / std::to_string(time), std::filesystem::copy_options::recursive);
+    }
+
+    std::filesystem::path const folder = scratch_folder() / "recalculate a folder", sheets = folder / "old sheets",
+                                results = folder / "results";
+};
+
+} // namespace
+
+TEST_F(RecalculateFolder, WorksBesideTheOfficeAndOpensTheSummaryAtTheEnd) {
+    std::filesystem::create_directories(sheets);
+    make_old_sheets(2);
+    ProgramOnPath const program(folder / "programs");
+    Office office({.package = package()});
+    Document const document = Document::blank(office);
+    Said const said = command(office, document, "recalculate-folder", results, sheets);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    EXPECT_FALSE(std::filesystem::exists(results / "summary.ods")) << "the command waited for the work";
+    ASSERT_TRUE(eventually([&] { return is_at_work(results); }));
+    EXPECT_GT(number(evaluate(office, {"=STOVE.BOILINGPOINT(2300)"}).at(0)), 92) << "the office is usable meanwhile";
+    EXPECT_TRUE(is_at_work(results)) << "and the work goes on";
+    ASSERT_TRUE(eventually([&] { return open_document(office, results / "summary.ods").is(); }));
+    EXPECT_TRUE(std::filesystem::exists(results / "1/2019/fan-stove-1.fods"));
+    EXPECT_FALSE(is_at_work(results));
+    EXPECT_TRUE(office.alive());
+}
+
+TEST_F(RecalculateFolder, StopsWhenTheOfficeEnds) {
+    std::filesystem::create_directories(sheets);
+    make_old_sheets(30);
+    ProgramOnPath const program(folder / "programs");
+    {
+        Office office({.package = package()});
+        command(office, Document::blank(office), "recalculate-folder", results, sheets);
+        ASSERT_TRUE(eventually([&] { return std::filesystem::exists(results / "0"); })) << "the first copies";
+    }
+    EXPECT_TRUE(eventually([&] { return !is_at_work(results); }));
+    EXPECT_FALSE(std::filesystem::exists(results / "changes.csv")) << "it came to its end";
+}
+
+TEST_F(RecalculateFolder, SaysInWordsThatTheProgramIsNotInstalled) {
+    std::string const home = std::getenv("HOME");
+    ::setenv("HOME", folder.c_str(), 1);
+    Office office({.package = package()});
+    ::setenv("HOME", home.c_str(), 1);
+    Said const said = command(office, Document::blank(office), "recalculate-folder", results, folder);
+    EXPECT_EQ(said.state, Said::State::failed);
+    EXPECT_NE(said.words.find("hearthcell-archive"), std::string::npos) << said.words;
+    EXPECT_NE(said.words.find((folder / ".local/bin").string()), std::string::npos) << said.words;
+    EXPECT_FALSE(std::filesystem::exists(results));
+}
+
+} // namespace hearthcell::tests
