@@ -4,13 +4,12 @@
 
 #include "office/process.hpp"
 #include "office/text.hpp"
+#include "tests/support/content.hpp"
 
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
 
 #include <chrono>
-#include <fstream>
-#include <sstream>
 
 namespace css = com::sun::star;
 
@@ -18,12 +17,6 @@ namespace hearthcell::tests {
 namespace {
 
 using namespace std::chrono_literals;
-
-std::string content(std::filesystem::path const& file) {
-    std::ostringstream text;
-    text << std::ifstream(file, std::ios::binary).rdbuf();
-    return text.str();
-}
 
 int charts_on(Sheet const& sheet, Document const& document) {
     css::uno::Reference<css::table::XTableChartsSupplier> const charts(

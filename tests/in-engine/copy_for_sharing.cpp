@@ -1,6 +1,7 @@
 #include "copy_for_sharing.hpp"
 
 #include "office/text.hpp"
+#include "tests/support/content.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
@@ -32,6 +33,13 @@ void define(Document const& document, std::string const& name, std::string const
         Reference<css::sheet::XNamedRanges> const names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
         names->addNewByName(office::wide(name), office::wide(means), {0, 0, 0}, 0);
     });
+}
+
+std::string entry_of(std::filesystem::path const& file, std::string const& entry) {
+    std::filesystem::path const unpacked = scratch_folder() / "unpacked entry";
+    office::Process unpack("/usr/bin/unzip", {"-p", file.string(), entry}, unpacked);
+    EXPECT_EQ(unpack.wait(std::chrono::seconds(20)), 0) << file << ": " << entry;
+    return content(unpacked);
 }
 
 CopyForSharing::CopyForSharing() {

@@ -11,6 +11,9 @@ void expect_same(office::ValueRows const& after, office::ValueRows const& before
 /// Gives an expression a name in the whole document.
 void define(Document const& document, std::string const& name, std::string const& means);
 
+/// What an entry of a zipped file holds, as text.
+std::string entry_of(std::filesystem::path const& file, std::string const& entry);
+
 /// Every test has a blank sheet of its own and may make a copy of it.
 class CopyForSharing : public Calc {
 protected:

@@ -5,15 +5,14 @@
 #include "functions/edition.hpp"
 #include "office/process.hpp"
 #include "office/text.hpp"
+#include "tests/support/content.hpp"
 
 #include <com/sun/star/deployment/ExtensionManager.hpp>
 #include <com/sun/star/deployment/XPackage.hpp>
 
 #include <chrono>
-#include <fstream>
 #include <pugixml.hpp>
 #include <set>
-#include <sstream>
 
 namespace hearthcell::tests {
 
@@ -23,12 +22,6 @@ using css::uno::Reference;
 namespace {
 
 std::set<std::string> const languages_of_package{"en", "fr", "es", "sw"};
-
-std::string content(std::filesystem::path const& file) {
-    std::ostringstream text;
-    text << std::ifstream(file).rdbuf();
-    return text.str();
-}
 
 class Description : public testing::Test {
 protected:

@@ -4,23 +4,16 @@
 
 #include "office/process.hpp"
 #include "office/text.hpp"
+#include "tests/support/content.hpp"
 
 #include <unistd.h>
 
 #include <chrono>
-#include <fstream>
-#include <sstream>
 
 namespace hearthcell::tests {
 namespace {
 
 using namespace std::chrono_literals;
-
-std::string content(std::filesystem::path const& file) {
-    std::ostringstream text;
-    text << std::ifstream(file).rdbuf();
-    return text.str();
-}
 
 class Install : public testing::Test {
 protected:

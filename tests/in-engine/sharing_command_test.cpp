@@ -4,6 +4,7 @@
 
 #include "office/process.hpp"
 #include "office/text.hpp"
+#include "tests/support/content.hpp"
 #include "tests/support/small_disk.hpp"
 
 #include <com/sun/star/frame/XStorable.hpp>
@@ -13,7 +14,6 @@
 #include <algorithm>
 #include <chrono>
 #include <fstream>
-#include <sstream>
 
 namespace hearthcell::tests {
 
@@ -22,12 +22,6 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 
 namespace {
-
-std::string content(std::filesystem::path const& file) {
-    std::ostringstream text;
-    text << std::ifstream(file, std::ios::binary).rdbuf();
-    return text.str();
-}
 
 bool is_modified(Document const& document) {
     return Reference<css::util::XModifiable>(document.model(), UNO_QUERY_THROW)->isModified();
@@ -157,10 +151,7 @@ TEST_F(CopyForSharing, IsAnXlsxWhereItsNameSaysSo) {
     std::filesystem::path const target = scratch_folder() / "for another program.xlsx";
     Said const said = command(office_with_package(), document, "copy-for-sharing", target);
     EXPECT_EQ(said.state, Said::State::done) << said.words;
-    office::Process unpack("/usr/bin/unzip", {"-p", target.string(), "xl/worksheets/sheet1.xml"},
-                           scratch_folder() / "sheet1.xml");
-    ASSERT_EQ(unpack.wait(std::chrono::seconds(20)), 0);
-    std::string const xml = content(scratch_folder() / "sheet1.xml");
+    std::string const xml = entry_of(target, "xl/worksheets/sheet1.xml");
     EXPECT_NE(xml.find("92.3160308"), std::string::npos) << xml;
     EXPECT_EQ(xml.find("STOVE"), std::string::npos) << xml;
     Document const received = Document::open(office_without_package(), target);
