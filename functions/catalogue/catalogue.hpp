@@ -121,6 +121,12 @@ enum class Error {
     parameters,    ///< Err:504, as Calc itself says of a wrong number of arguments
 };
 
+/// As a cell shows it.
+constexpr std::string_view sign_of(Error error) {
+    constexpr std::string_view signs[] = {"#VALUE!", "#NUM!", "#N/A", "Err:504"};
+    return signs[static_cast<std::size_t>(error)];
+}
+
 /// One argument of an example: nothing, a number, a text, or readings in a column (NaN: an empty cell).
 struct Cell {
     enum class Kind { omitted, number, text, column } kind = Kind::omitted;

@@ -122,20 +122,6 @@ void judge_verdicts(Sheet& sheet, char column, int first_row, int last_row, Lang
     sheet.judge(column, first_row, last_row, says(Word::agrees), says(Word::differs));
 }
 
-std::string_view sign_of(Error error) {
-    switch (error) {
-    case Error::value:
-        return "#VALUE!";
-    case Error::number:
-        return "#NUM!";
-    case Error::not_available:
-        return "#N/A";
-    case Error::parameters:
-        return "Err:504";
-    }
-    return "";
-}
-
 std::string text_in_formula(std::string_view text) {
     std::string result = "\"";
     for (char const c : text)

@@ -29,9 +29,6 @@ std::string verdict_formula(Expected const& expected, int row, Columns columns, 
 /// Gives the verdicts of a column of a sheet their colours.
 void judge_verdicts(Sheet& sheet, char column, int first_row, int last_row, Language language);
 
-/// How an error is written: #NUM!
-std::string_view sign_of(Error error);
-
 /// A text as a formula holds it, with its quotes.
 std::string text_in_formula(std::string_view text);
 

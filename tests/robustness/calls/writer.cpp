@@ -48,7 +48,7 @@ std::string write_element(Block const& block, std::size_t place) {
     double const number = block.numbers[place];
     bool const has_text = std::ranges::find(block.texts, place, &Block::Text::place) != block.texts.end();
     if (failed(number) && !has_text)
-        return std::string(shown(error_of(failure_of(number).reason)));
+        return std::string(sign_of(error_of(failure_of(number).reason)));
     return write_cell(block, place);
 }
 
@@ -71,20 +71,6 @@ std::string write_call(Function const& function, std::span<Value const> values) 
     return result + ")";
 }
 
-std::string_view shown(Error error) {
-    switch (error) {
-    case Error::value:
-        return "#VALUE!";
-    case Error::number:
-        return "#NUM!";
-    case Error::not_available:
-        return "#N/A";
-    case Error::parameters:
-        return "Err:504";
-    }
-    return "?";
-}
-
 std::string write_outcome(Outcome const& outcome) {
     if (double const* number = std::get_if<double>(&outcome))
         return write_number(*number);
@@ -92,7 +78,7 @@ std::string write_outcome(Outcome const& outcome) {
         return quoted(*text);
     if (Block const* block = std::get_if<Block>(&outcome))
         return write_block(*block, write_element);
-    return std::string(shown(error_of(std::get<Failure>(outcome).reason)));
+    return std::string(sign_of(error_of(std::get<Failure>(outcome).reason)));
 }
 
 } // namespace hearthcell::tests

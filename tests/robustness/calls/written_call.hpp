@@ -28,7 +28,4 @@ std::string write_number(double number);
 /// A result: a number, #NUM! and the like, a text, or a block.
 std::string write_outcome(Outcome const& outcome);
 
-/// What a cell shows of an error, in English.
-std::string_view shown(Error error);
-
 } // namespace hearthcell::tests
