@@ -31,9 +31,9 @@ Call RandomCalls::call(Function const& function, bool nestable) {
         bool const is_odd = wildness > 0.92 || (wildness > 0.6 && int(i) == spoilt);
         result.operands.push_back(is_odd ? odd(nestable) : sensible(wanted[i], nestable));
     }
-    spare_time(result);
     if (nestable && function.name == "EXPLAIN" && chance_.happens(0.9))
         explain(*chance_.one_of(functions_), result);
+    spare_time(result);
     if (chance_.happens(0.02))
         result.operands.push_back(operands_.number(1));
     if (chance_.happens(0.02))
@@ -43,11 +43,17 @@ Call RandomCalls::call(Function const& function, bool nestable) {
     return result;
 }
 
-/// An array makes Calc call once for each element, and hand over a whole column each time.
+/// An array, which a nested call may give, too, makes Calc call once for each element of it and of all ranges beside
+/// it, and hand over every long range each time: whole rows, 16,384 times 16,384 cells.
 void RandomCalls::spare_time(Call& call) {
-    auto const is = [](Written how) { return [how](Operand const& operand) { return operand.how == how; }; };
-    if (std::any_of(call.operands.begin(), call.operands.end(), is(Written::whole_column)))
-        std::replace_if(call.operands.begin(), call.operands.end(), is(Written::inline_array), Operand{});
+    auto const is_long = [](Operand const& operand) {
+        return operand.how == Written::whole_column || operand.how == Written::whole_row;
+    };
+    auto const may_repeat = [](Operand const& operand) {
+        return operand.how == Written::inline_array || operand.how == Written::nested_call;
+    };
+    if (std::any_of(call.operands.begin(), call.operands.end(), is_long))
+        std::replace_if(call.operands.begin(), call.operands.end(), may_repeat, Operand{});
 }
 
 void RandomCalls::explain(Function const& function, Call& call) {
