@@ -26,7 +26,7 @@ TEST(ExplainUncertainty, SaysWhatTheFunctionItselfWouldSay) {
               "12% or 0.12.");
     expect_says(explained("BUDGET", {std::string("FIREPOWER"), column({9592.0, 1.25}), column({1.0, 0.1})}),
                 {"STOVE.FIREPOWER gives no result", "outside 0 to 60 kW"});
-    expect_says(explained("UNCERTAINTY", {water_mass, column({5.0}), column({0.02})}), {"temperature is missing"});
+    expect_says(explained("UNCERTAINTY", {water_mass, column({5.0}), column({0.02})}), {"temperature must be given"});
 }
 
 TEST(ExplainUncertainty, NamesTheArgumentOfItsOwnThatIsWrong) {
@@ -86,6 +86,22 @@ TEST(ExplainMinutes, SaysHowANumberWasTaken) {
               "Fine: time 0.25 min. By \"minutes\": texts by their own signs; numbers as minutes.");
 }
 
+TEST(ExplainMinutes, SaysHowANumberWasTakenUnlessItWasTold) {
+    std::string const taken = "25.5 was taken as minutes: a time of Calc, a part of a day, is below 0.5.";
+    for (Value const& typed : {Value(empty), Value(std::string("As it stands"))})
+        EXPECT_EQ(
+            explained("MINUTES", {25.5, typed}),
+            "Fine: time 25.5 min. By \"as it stands\": texts by their own signs, 25:30 as mm:ss; numbers below 0.5 "
+            "as parts of a day, from 3 on as minutes. " +
+                taken);
+    EXPECT_EQ(explained("MINUTES", {25.5, std::string("minutes")}).find("was taken"), std::string::npos);
+}
+
+TEST(ExplainMinutes, SaysNothingOfNumbersWhereThereAreNone) {
+    for (Value const& times : {column({0.0, 0.0}), column({std::string("5 min"), empty})})
+        EXPECT_EQ(explained("MINUTES", {times}).find("The numbers"), std::string::npos);
+}
+
 TEST(ExplainMinutes, SaysWhatIsUnclear) {
     expect_says(explained("MINUTES", {1.0625}), {"time is 1.0625, which may be minutes", "\"mm:ss\""});
     expect_says(explained("MINUTES", {std::string("1.05.30")}), {"time is \"1.05.30\"", "in one way only", "17'06\""});
@@ -111,6 +127,14 @@ TEST(ExplainMinutes, AsksWhetherMinutesAreTypedAmongTimesOfCalc) {
     expect_says(explained("MINUTES", {column({0.001, 0.002, 0.003, 25.0})}), {"typed among times of Calc?"});
     EXPECT_EQ(explained("MINUTES", {column({0.25, 1.0, 2.0, 25.0})}).find("among"), std::string::npos);
     expect_says(explained("MINUTES", {column({0.001, 0.002})}), {"all are below 0.5"});
+}
+
+TEST(Explain, LooksNoFurtherThanTheNameWhereItIsAskedAboutItself) {
+    EXPECT_EQ(explained("EXPLAIN", {std::string("DRYMASS"), 600.0, 12.0}), "Fine.");
+    EXPECT_EQ(explained("EXPLAIN", {std::string("NOSUCHTHING"), 600.0}),
+              "function name is \"NOSUCHTHING\", which is none of: the functions of the README.");
+    EXPECT_EQ(explained("EXPLAIN", {}), "function name must be given.");
+    EXPECT_EQ(explained("EXPLAIN", std::vector<Value>(100000, std::string("EXPLAIN"))), "Fine.");
 }
 
 } // namespace
