@@ -67,6 +67,41 @@ TEST(ExplainUncertainty, SaysWhenFirstOrderIsNotEnoughAndByHowMuch) {
               std::string::npos);
 }
 
+TEST(ExplainUncertainty, SaysThatTheSecondOrderCountsNoCorrelations) {
+    // As above: slopes ±15 min/K, second order 8² (½ 9 + 13.5) = 1152 by hand. Correlated by a half, first order is
+    // √900 and both together √2052 = 45.299; fully, first order is nothing and √1152 = 33.941 is left.
+    auto const with_correlation = [](double r) {
+        return explained("UNCERTAINTY",
+                         {std::string("NORMALBOILTIME"), column({20.0, 80.0, 90.0, 75.0}), column({0.0, 2.0, 2.0, 0.0}),
+                          1.0, square({1.0, 0.0, 0.0, 0.0, 0.0, 1.0, r, 0.0, 0.0, r, 1.0, 0.0, 0.0, 0.0, 0.0, 1.0})});
+    };
+    expect_says(with_correlation(0.5), {"Fine: uncertainty 30. ",
+                                        " But first order may not be enough: the second-order terms (JCGM 100, "
+                                        "5.1.2), counted without the correlations, make it 45.29",
+                                        " min, 51 % more."});
+    std::string const full = with_correlation(1);
+    expect_says(full, {"Fine: uncertainty 0. ", "counted without the correlations, make it 33.94"});
+    EXPECT_TRUE(full.ends_with(" min.")) << full; // of nothing there is no share
+}
+
+TEST(ExplainUncertainty, SaysWhenTheSecondOrderTakesAwayFromTheFirst) {
+    // Water expands, so that volume and temperature can cancel. By SR6-08 as the package iapws 1.5.3 computes it and
+    // differences: at 50 °C 988.0345 kg/m³ with the slopes -0.452296, -0.006560 and 7.58e-5 by K. For 5 L ± 0.023 L and
+    // ± 10 K first order is 10.290 g² with a correlation of 0.99, second order -3.525 g².
+    auto const with_correlation = [](double r) {
+        return explained("UNCERTAINTY",
+                         {water_mass, column({5.0, 50.0}), column({0.023, 10.0}), 1.0, square({1.0, r, r, 1.0})});
+    };
+    expect_says(with_correlation(0.99), {"Fine: uncertainty 3.20", "make it 2.60", " g, 18.9 % less."});
+    expect_says(with_correlation(1), {"counted without the correlations, cancel it; use a Monte Carlo method (JCGM "
+                                      "101)."});
+}
+
+TEST(ExplainUncertainty, SaysThatNoValuesWereGiven) {
+    EXPECT_EQ(explained("UNCERTAINTY", {water_mass, column({empty, empty}), column({empty, empty})}),
+              "STOVE.WATERMASS gives no result with these values: volume must be given.");
+}
+
 TEST(ExplainUncertainty, SaysWhenOneStandardUncertaintyLeavesTheFunction) {
     std::string const text =
         explained("UNCERTAINTY", {std::string("MOISTURE"), column({100.0, 99.0}), column({2.0, 0.0})});
