@@ -12,7 +12,7 @@ Scalar number_in(std::string const& text) {
     long long whole = 0;
     char const* const end = text.data() + text.size();
     auto const [stopped, error] = std::from_chars(text.data(), end, whole);
-    if (text.empty() || error != std::errc() || stopped != end)
+    if (error != std::errc() || stopped != end)
         return {absent, Reason::text_for_number};
     return {double(whole)};
 }
@@ -174,8 +174,7 @@ Outcome call_with_columns(Function const& function, std::span<Value const> value
         return columns.failure();
     Outcome result = std::get<Columnar>(function.kernel).answer(columns.given());
     double const* const number = std::get_if<double>(&result);
-    if (number != nullptr && function.result.parts.empty() &&
-        !(*number >= function.result.low && *number <= function.result.high))
+    if (number != nullptr && !(*number >= function.result.low && *number <= function.result.high))
         return Failure{Reason::result_out_of_range};
     return result;
 }
@@ -206,8 +205,6 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
             return check_shape(std::get<Block>(value), place);
         return argument.kind == Kind::column ? check_column(argument, place, std::get<Block>(value))
                                              : check_readings(argument, place, std::get<Block>(value));
-    case Kind::rest:
-        return {};
     default:
         break;
     }

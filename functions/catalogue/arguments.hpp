@@ -1,13 +1,13 @@
 #pragma once
 // How an argument is made from one that is there already. Those that recur stand in arguments/, a file a subject:
-// name, unit, range and help are written there once and reused.
+// name, unit, range and help are written there once and reused. All of it is done by the compiler.
 
 #include "functions/catalogue/catalogue.hpp"
 
 namespace hearthcell::arguments {
 
 /// The same argument, free to be left out: then it is `fallback`.
-constexpr Argument optional(Argument argument, double fallback) {
+consteval Argument optional(Argument argument, double fallback) {
     argument.optional = true;
     argument.fallback = fallback;
     // An empty cell gives 0, which is not always what leaving the argument out gives.
@@ -15,18 +15,18 @@ constexpr Argument optional(Argument argument, double fallback) {
     return argument;
 }
 /// The same argument, free to be left out, where that has a meaning of its own.
-constexpr Argument optional(Argument argument, Wording meaning) {
+consteval Argument optional(Argument argument, Wording meaning) {
     argument.optional = true;
     argument.absent_means = meaning;
     return argument;
 }
-constexpr Argument named(Argument argument, std::string_view name, Wording help) {
+consteval Argument named(Argument argument, std::string_view name, Wording help) {
     argument.name = name;
     argument.help = help;
     return argument;
 }
 /// A row or column of it.
-constexpr Argument column(Argument argument, std::string_view name, Wording help) {
+consteval Argument column(Argument argument, std::string_view name, Wording help) {
     argument = named(argument, name, help);
     argument.kind = Kind::column;
     return argument;

@@ -87,7 +87,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::confidence:
     case Measure::coverage_factor:
     case Measure::words:
-        return "";
+        break;
     }
     return "";
 }

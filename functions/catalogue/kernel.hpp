@@ -48,7 +48,7 @@ template <std::size_t> using NumberAt = double const&;
 template <std::size_t> using ChoiceAt = Choice;
 
 template <class Lambda, std::size_t... N, std::size_t... C>
-constexpr bool takes(std::index_sequence<N...>, std::index_sequence<C...>) {
+consteval bool takes(std::index_sequence<N...>, std::index_sequence<C...>) {
     return std::is_invocable_v<Lambda, NumberAt<N>..., ChoiceAt<C>...>;
 }
 
@@ -57,7 +57,7 @@ struct Arity {
 };
 
 /// Counts the parameters of a []<class Real>(Real const&…, Choice…) lambda by trying.
-template <class Lambda, std::size_t Numbers = 1, std::size_t Choices = 0> constexpr Arity arity() {
+template <class Lambda, std::size_t Numbers = 1, std::size_t Choices = 0> consteval Arity arity() {
     if constexpr (takes<Lambda>(std::make_index_sequence<Numbers>(), std::make_index_sequence<Choices>()))
         return {Numbers, Choices};
     else if constexpr (Choices < most_choices)
@@ -69,7 +69,7 @@ template <class Lambda, std::size_t Numbers = 1, std::size_t Choices = 0> conste
 }
 
 template <auto Lambda, std::size_t... N, std::size_t... C>
-constexpr Numeric numeric_of(std::index_sequence<N...>, std::index_sequence<C...>) {
+consteval Numeric numeric_of(std::index_sequence<N...>, std::index_sequence<C...>) {
     return {sizeof...(N), sizeof...(C),
             [](double const* x, [[maybe_unused]] Choice const* c) -> double { return Lambda(x[N]..., c[C]...); },
             [](double const* x, [[maybe_unused]] Choice const* c, double* partials) -> double {
@@ -81,7 +81,7 @@ constexpr Numeric numeric_of(std::index_sequence<N...>, std::index_sequence<C...
 }
 
 template <auto Lambda, std::size_t... N, std::size_t... C>
-constexpr Numeric stepwise_of(std::index_sequence<N...>, std::index_sequence<C...>) {
+consteval Numeric stepwise_of(std::index_sequence<N...>, std::index_sequence<C...>) {
     return {sizeof...(N), sizeof...(C),
             [](double const* x, [[maybe_unused]] Choice const* c) -> double { return Lambda(x[N]..., c[C]...); },
             nullptr};

@@ -5,6 +5,8 @@
 #include "functions/explain/slips.hpp"
 #include "functions/explain/words.hpp"
 
+#include <algorithm>
+
 namespace hearthcell {
 namespace {
 
@@ -83,12 +85,12 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     std::string const name = std::string(argument.name) + place_in(argument, value, why.row);
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
     sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
-    if (why.reason != Reason::out_of_range || !number)
+    if (why.reason != Reason::out_of_range)
         return sentence;
-    std::string const meant = probably_meant(argument, *number);
+    std::string const meant = probably_meant(argument, number ? *number : read_scalar(argument, value).number);
     if (meant.empty())
         return sentence;
-    sentence.back() = meant.front() >= 'A' && meant.front() <= 'Z' ? '.' : ':';
+    sentence.back() = meant.front() >= 'A' ? '.' : ':'; // a sentence of its own begins with a capital, others with {x}
     return sentence + " " + meant;
 }
 
@@ -135,7 +137,7 @@ std::string about_cells(Function const& function, std::span<Value const> values,
 
 std::string method_words(Function const& function, std::span<Value const> values) {
     MethodInForce const method = method_in_force(function, values);
-    if (method.name.empty() || function.equations.size() < 2)
+    if (method.name.empty())
         return "";
     std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
     bool const published = method.argument == "method" && method.name != "properties";
@@ -145,7 +147,7 @@ std::string method_words(Function const& function, std::span<Value const> values
 /// Every part of a row with its value, and why one has none. A part that failed is no error of the whole.
 std::string about_parts(Function const& function, std::span<Value const> values, Block const& block) {
     std::string list, whys;
-    for (std::size_t i = 0; i < function.result.parts.size() && i < block.columns; ++i) {
+    for (std::size_t i = 0; i < function.result.parts.size(); ++i) {
         Part const& part = function.result.parts[i];
         double const value = block.numbers[i];
         list += (list.empty() ? "" : "; ") + std::string(part.name) + " ";
@@ -195,9 +197,10 @@ Outcome explain_call(std::span<Value const> given) {
     Function const* const function = find_function(std::get<std::string>(given[0]));
     if (function == nullptr)
         return Failure{Reason::unknown_name, 0};
-    if (function->name == "EXPLAIN") // it would ask itself for ever
-        return std::string("Fine.");
-    return explain(*function, given.subspan(1));
+    std::span<Value const> const arguments = given.subspan(1);
+    // Asked about itself, it looks at the name only: else it would call itself once for every EXPLAIN that is given.
+    bool const is_itself = function->name == "EXPLAIN";
+    return explain(*function, is_itself ? arguments.first(std::min<std::size_t>(1, arguments.size())) : arguments);
 }
 
 } // namespace hearthcell

@@ -121,7 +121,7 @@ Sentences remark_on_forecast(std::span<Value const> values) {
     // By the model the heating slows by `decay` a kelvin; at the temperature of the air nothing would be lost.
     double const gain = fit.rate + fit.decay * (fit.level - air);
     double const lost = fit.decay * (boiling_point - air) / gain;
-    if (gain > 0 && lost > 0)
+    if (fit.decay > 0)
         said.push_back("At the boil " + tenths(100 * lost) + " % of the heat would be lost to the air.");
     else
         said.emplace_back("The heating does not slow down, so that no loss to the air can be seen.");

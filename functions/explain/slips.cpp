@@ -6,7 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
+#include <limits>
 
 namespace hearthcell {
 namespace {
@@ -78,162 +78,156 @@ std::string told(ValueSlip const& slip, std::string_view name, double number) {
     return filled(text, "{p}", in_words(number * 100));
 }
 
-/// The arguments of a call by name, as numbers.
-class Numbers {
-public:
-    Numbers(Function const& called, std::span<Value const> given) : function(called), values(given) {}
+/// What a call does not give, or its function does not take. It is a NaN, with which every comparison is false.
+constexpr double not_given = std::numeric_limits<double>::quiet_NaN();
 
-    std::optional<double> operator[](std::string_view name) const {
+double first_given(double one, double other) {
+    return std::isnan(one) ? other : one;
+}
+
+/// The arguments of a call that has gone well, by name.
+class Arguments {
+public:
+    Arguments(Function const& called, std::span<Value const> given) : function(called), values(given) {}
+
+    double operator[](std::string_view name) const {
         for (std::size_t i = 0; i < function.arguments.size(); ++i)
             if (function.arguments[i].name == name)
                 return at(i);
-        return {};
+        return not_given;
     }
-    std::optional<double> at(std::size_t place) const {
+    double at(std::size_t place) const {
         Argument const& argument = function.arguments[place];
         bool const plain = argument.kind == Kind::number || argument.kind == Kind::number_or_name;
         if (!plain || place >= values.size() || std::holds_alternative<std::monostate>(values[place]))
-            return {};
-        Scalar const scalar = read_scalar(argument, values[place]);
-        return scalar.reason == Reason::none ? std::optional(scalar.number) : std::nullopt;
-    }
-    bool has(std::string_view name) const {
-        for (Argument const& argument : function.arguments)
-            if (argument.name == name)
-                return true;
-        return false;
+            return not_given;
+        return read_scalar(argument, values[place]).number;
     }
     /// Whether a column, or the one value that stands for it, holds such a reading.
     bool any(std::string_view name, bool (*odd)(double)) const {
-        for (std::size_t i = 0; i < function.arguments.size() && i < values.size(); ++i) {
-            if (function.arguments[i].name != name)
-                continue;
-            if (double const* single = std::get_if<double>(&values[i]))
-                return odd(*single);
-            if (Block const* block = std::get_if<Block>(&values[i]))
-                return std::ranges::any_of(block->numbers, odd);
-        }
-        return false;
+        Value const* const value = value_of(name);
+        if (double const* single = std::get_if<double>(value))
+            return odd(*single);
+        Block const* const block = std::get_if<Block>(value);
+        return block != nullptr && std::ranges::any_of(block->numbers, odd);
+    }
+    bool chooses(std::string_view name, std::string_view option) const {
+        std::string const* const text = std::get_if<std::string>(value_of(name));
+        return text != nullptr && same_name(*text, option);
     }
     std::string_view function_name() const { return function.name; }
 
 private:
+    Value const* value_of(std::string_view name) const {
+        for (std::size_t i = 0; i < function.arguments.size() && i < values.size(); ++i)
+            if (function.arguments[i].name == name)
+                return &values[i];
+        return nullptr;
+    }
+
     Function const& function;
     std::span<Value const> values;
 };
 
-/// Accepted numbers that are odd together, or odd in a way that an interval cannot tell.
+/// Accepted arguments that are odd together, or odd in a way that an interval cannot tell.
 struct Combination {
-    bool (*odd)(Numbers const&);
+    bool (*odd)(Arguments const&);
     std::string_view sentence;
 };
 
-double or_zero(std::optional<double> number) {
-    return number.value_or(0);
+double water_of(Arguments const& n) {
+    return first_given(n["pot and water at start"] - n["pot empty"], n["water mass"]);
+}
+double evaporated_of(Arguments const& n) {
+    return first_given(n["pot and water at start"] - n["pot and water at end"], n["mass evaporated"]);
+}
+double burned_of(Arguments const& n) {
+    return first_given(n["wood laid out"] - n["wood left"], n["wood burned"]);
+}
+double start_of(Arguments const& n) {
+    return first_given(n["start"], n["water start"]);
+}
+double end_of(Arguments const& n) {
+    return first_given(n["end"], n["water end"]);
 }
 
-std::optional<double> water_of(Numbers const& n) {
-    if (n["pot and water at start"] && n["pot empty"])
-        return *n["pot and water at start"] - *n["pot empty"];
-    return n["water mass"];
-}
-
-std::optional<double> evaporated_of(Numbers const& n) {
-    if (n["pot and water at start"] && n["pot and water at end"])
-        return *n["pot and water at start"] - *n["pot and water at end"];
-    return n["mass evaporated"];
-}
-
-std::optional<double> end_of(Numbers const& n) {
-    return n["end"] ? n["end"] : n["water end"];
-}
-std::optional<double> start_of(Numbers const& n) {
-    return n["start"] ? n["start"] : n["water start"];
-}
-
-bool altitude_is_a_pressure(Numbers const& n) {
-    double const altitude = or_zero(n["altitude"]);
+bool altitude_is_a_pressure(Arguments const& n) {
+    double const altitude = n["altitude"];
     bool const said_already = altitude >= 1013 && altitude <= 1013.25; // among the accepted numbers above
     return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude) && !said_already;
 }
 
-bool station_pressure_is_from_the_forecast(Numbers const& n) {
-    return !n["altitude"] && or_zero(n["station pressure"]) > 1000;
+bool station_pressure_is_from_the_forecast(Arguments const& n) {
+    return std::isnan(n["altitude"]) && n["station pressure"] > 1000;
 }
 
-bool station_pressure_does_not_go_with_the_altitude(Numbers const& n) {
-    if (!n["station pressure"] || !n["altitude"])
-        return false;
-    double const implied = kernels::sea_level_pressure(*n["station pressure"], *n["altitude"]);
+bool station_pressure_does_not_go_with_the_altitude(Arguments const& n) {
+    double const implied = kernels::sea_level_pressure(n["station pressure"], n["altitude"]);
     return implied < 950 || implied > 1050;
 }
 
-bool sea_level_pressure_is_low(Numbers const& n) {
-    return n["sea-level pressure"] && *n["sea-level pressure"] < 950;
+bool sea_level_pressure_is_low(Arguments const& n) {
+    return n["sea-level pressure"] < 950;
 }
 
 // Net values of dry wood are 18 to 20 MJ/kg, gross ones 20 to 22; char starts at 26.
-bool calorific_value_is_gross(Numbers const& n) {
+bool calorific_value_is_gross(Arguments const& n) {
     auto const is_gross = [](double value) { return value > 20.2 && value < 24; };
-    return is_gross(or_zero(n["net calorific value"])) || n.any("net calorific values", is_gross);
+    return is_gross(n["net calorific value"]) || n.any("net calorific values", is_gross);
 }
-bool moistures_are_on_dry_basis(Numbers const& n) {
+bool moistures_are_on_dry_basis(Arguments const& n) {
     return n.any("moistures", [](double moisture) { return moisture > 0.35; });
 }
-bool fuel_energy_is_in_megajoules(Numbers const& n) {
-    return n["fuel energy"] && *n["fuel energy"] < 50;
+bool fuel_energy_is_in_megajoules(Arguments const& n) {
+    return n["fuel energy"] < 50;
 }
-bool gross_value_is_net(Numbers const& n) {
-    double const value = or_zero(n["gross calorific value"]);
+bool gross_value_is_net(Arguments const& n) {
+    double const value = n["gross calorific value"];
     return value > 15 && value < 19;
 }
 
-bool start_is_fahrenheit(Numbers const& n) {
-    double const start = or_zero(start_of(n));
-    return start >= 50 && start < 80 && or_zero(end_of(n)) > start;
+bool start_is_fahrenheit(Arguments const& n) {
+    double const start = start_of(n);
+    return start >= 50 && start < 80 && end_of(n) > start;
 }
 
-bool warmer_than_boiling(Numbers const& n) {
-    return n["boiling point"] && end_of(n) && *end_of(n) > *n["boiling point"] + 1.5;
+bool warmer_than_boiling(Arguments const& n) {
+    return end_of(n) > n["boiling point"] + 1.5;
 }
 
-bool much_evaporated(Numbers const& n) {
-    return evaporated_of(n) && water_of(n) && *evaporated_of(n) > 0.4 * *water_of(n);
+bool much_evaporated(Arguments const& n) {
+    return evaporated_of(n) > 0.4 * water_of(n);
 }
 
-bool much_char(Numbers const& n) {
-    std::optional<double> burned = n["wood burned"];
-    if (n["wood laid out"] && n["wood left"])
-        burned = *n["wood laid out"] - *n["wood left"];
-    return burned && n["net char"] && *n["net char"] > 0.3 * *burned * (1 - or_zero(n["moisture"]));
+bool much_char(Arguments const& n) {
+    return n["net char"] > 0.3 * burned_of(n) * (1 - n["moisture"]);
 }
 
-bool boil_time_is_odd(Numbers const& n) {
+bool boil_time_is_odd(Arguments const& n) {
     bool const is_boil = n.function_name() == "NORMALBOILTIME" || n.function_name() == "MODELBOILTIME";
-    return is_boil && n["minutes"] && (*n["minutes"] > 120 || *n["minutes"] < 3);
+    return is_boil && (n["minutes"] > 120 || n["minutes"] < 3);
 }
 
-bool low_power_is_higher(Numbers const& n) {
-    return n["low power"] && or_zero(n["high power"]) < *n["low power"];
+bool low_power_is_higher(Arguments const& n) {
+    return n["high power"] < n["low power"];
 }
 
-bool corrected_twice(Numbers const& n) {
-    return n.function_name() == "SPECIFICFUEL" && n["standard rise"] && n["boiling point"] && n["end"] &&
-           *n["end"] < *n["boiling point"] - 1.5;
+bool corrected_twice(Arguments const& n) {
+    return n.function_name() == "SPECIFICFUEL" && n.chooses("method", "WBT 4.2.3") && n["standard rise"] > 0 &&
+           n["end"] < n["boiling point"] - 1.5;
 }
 
-bool far_from_standard(Numbers const& n) {
-    if (n.function_name() != "NORMALBOILTIME" || !n["start"] || !n["end"])
+bool far_from_standard(Arguments const& n) {
+    if (n.function_name() != "NORMALBOILTIME")
         return false;
-    double const rise = *n["end"] - *n["start"];
-    double const standard = n["standard rise"].value_or(75);
-    double const mass_ratio = n["water mass"] ? or_zero(n["standard mass"]) / *n["water mass"] : 1;
-    return std::abs(rise - standard) > 20 || mass_ratio < 0.7 || mass_ratio > 1.5;
+    double const rise = n["end"] - n["start"];
+    double const mass_ratio = n["standard mass"] / n["water mass"];
+    return std::abs(rise - first_given(n["standard rise"], 75)) > 20 || mass_ratio < 0.7 || mass_ratio > 1.5;
 }
 
 // Well run tests scatter by a few per cent.
-bool scatter_is_in_per_cent(Numbers const& n) {
-    return or_zero(n["coefficient of variation"]) > 0.5 || n["smallest change"] == 1.0;
+bool scatter_is_in_per_cent(Arguments const& n) {
+    return n["coefficient of variation"] > 0.5 || n["smallest change"] == 1.0;
 }
 
 constexpr Combination combinations[] = {
@@ -308,7 +302,7 @@ std::string_view result_hint(Measure measure) {
     case Measure::wood_mass:
         return "Does the char hold more energy than the wood?";
     case Measure::calorific_value:
-        return "Is the moisture so high that nothing is left?";
+        return "Is there so much moisture or hydrogen that nothing is left?";
     default:
         return "";
     }
@@ -316,21 +310,19 @@ std::string_view result_hint(Measure measure) {
 
 std::vector<std::string> oddities(Function const& function, std::span<Value const> values) {
     std::vector<std::string> result;
-    Numbers const numbers(function, values);
+    Arguments const arguments(function, values);
     for (std::size_t i = 0; i < function.arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
-        std::optional<double> const number = numbers.at(i);
-        if (!number)
-            continue;
-        if (*number == 0 && argument.zero_is_doubtful)
+        double const number = arguments.at(i);
+        if (number == 0 && argument.zero_is_doubtful)
             result.push_back(std::string(argument.name) + " is 0: " + std::string(empty_cell_or(argument.measure)) +
                              ", or an empty cell?");
         for (ValueSlip const& slip : accepted)
-            if (applies(slip, argument) && *number >= slip.low && *number <= slip.high)
-                result.push_back(told(slip, argument.name, *number));
+            if (applies(slip, argument) && number >= slip.low && number <= slip.high)
+                result.push_back(told(slip, argument.name, number));
     }
     for (Combination const& combination : combinations)
-        if (combination.odd(numbers))
+        if (combination.odd(arguments))
             result.emplace_back(combination.sentence);
     return result;
 }

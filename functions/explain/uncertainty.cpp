@@ -24,17 +24,19 @@ std::string percent(double share) {
 std::string on_second_order(Doubt const& doubt, Propagated const& first) {
     SecondOrder const second = second_order(doubt.equation(), doubt.inputs(), first);
     std::string const name = "STOVE." + std::string(doubt.function->name);
-    if (second.failure.reason != Reason::none) {
-        std::size_t const place =
-            std::size_t(std::ranges::find(doubt.number_of, second.number) - doubt.number_of.begin());
-        return "But one standard uncertainty away from this " + std::string(doubt.function->arguments[place].name) +
-               " " + name + " cannot be computed, so that first order may not be enough.";
-    }
+    if (second.failure.reason != Reason::none)
+        return "But one standard uncertainty away from this " +
+               std::string(doubt.function->arguments[doubt.place_of(second.number)].name) + " " + name +
+               " cannot be computed, so that first order may not be enough.";
     double const variance = first.uncertainty * first.uncertainty;
     if (std::abs(second.variance) <= second_order_matters * variance)
         return "";
-    std::string const uncorrelated = doubt.correlations.empty() ? "" : ", counted without the correlations,";
-    std::string const start = "But first order is not enough: the second-order terms (JCGM 100, 5.1.2)" + uncorrelated;
+    // The guide gives these terms for values that are not correlated.
+    std::string const start =
+        doubt.correlations.empty()
+            ? "But first order is not enough: the second-order terms (JCGM 100, 5.1.2)"
+            : "But first order may not be enough: the second-order terms (JCGM 100, 5.1.2), counted without the "
+              "correlations,";
     double const both = variance + second.variance;
     if (both <= 0)
         return start + " cancel it; use a Monte Carlo method (JCGM 101).";
@@ -49,10 +51,7 @@ std::string on_second_order(Doubt const& doubt, Propagated const& first) {
 } // namespace
 
 std::vector<std::string> on_uncertainty(std::span<Value const> arguments) {
-    std::vector<Value> const values = prepared(arguments);
-    if (values.empty())
-        return {};
-    Doubt doubt = read_doubt(values);
+    Doubt doubt = read_doubt(prepared(arguments)); // the call has gone well, so that they do get that far
     Propagated const first = propagate(doubt);
     std::vector<std::string> sentences{"STOVE." + std::string(doubt.function->name) + " gives " +
                                        in_words(first.value, doubt.function->result.measure) +

@@ -35,9 +35,9 @@ std::string allowed_words(Argument const& argument) {
         for (Named const& row : argument.table->rows)
             add(row.name);
     if (argument.kind == Kind::text)
-        return "the functions, fuels and pot materials of the README";
-    if (argument.kind == Kind::name || argument.kind == Kind::rest || argument.kind == Kind::anything ||
-        argument.kind == Kind::mixed)
+        return argument.name == "function name" ? "the functions of the README"
+                                                : "the functions, fuels and pot materials of the README";
+    if (argument.kind == Kind::name || argument.kind == Kind::anything || argument.kind == Kind::mixed)
         return list;
     std::string const range = in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
     return list.empty() ? range : list + ", or " + range;

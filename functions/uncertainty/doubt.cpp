@@ -2,6 +2,8 @@
 
 #include "functions/uncertainty/correlations.hpp"
 
+#include <algorithm>
+
 namespace hearthcell {
 namespace {
 
@@ -116,6 +118,10 @@ Inputs Doubt::inputs() const {
             std::span(uncertainties).first(kernel.numbers), correlations};
 }
 
+std::size_t Doubt::place_of(unsigned number) const {
+    return std::size_t(std::ranges::find(number_of, number) - number_of.begin());
+}
+
 Doubt read_doubt(std::span<Value const> given) {
     Doubt doubt;
     doubt.function = find_function(std::get<std::string>(given[doubt_argument::function_name]));
@@ -141,10 +147,7 @@ Propagated propagate(Doubt& doubt) {
     Propagated const result = propagate(doubt.equation(), doubt.inputs());
     Failure const why = failure_of(result.value);
     if (why.reason == Reason::no_finite_slope) {
-        std::size_t place = 0;
-        while (doubt.number_of[place] != why.argument)
-            ++place;
-        doubt.failure = of_argument(why.reason, doubt_argument::uncertainties, place);
+        doubt.failure = of_argument(why.reason, doubt_argument::uncertainties, doubt.place_of(why.argument));
         return result;
     }
     Result const& range = doubt.function->result;

@@ -26,6 +26,7 @@ struct Doubt {
 
     Numeric const& equation() const { return std::get<Numeric>(function->kernel); }
     Inputs inputs() const;
+    std::size_t place_of(unsigned number) const; ///< the argument that the kernel takes as this number
 };
 
 /// Reads what a cell asks. The arguments have been through the checks of a wordy call.

@@ -31,9 +31,12 @@ Propagated propagate(Numeric const& equation, Inputs const& inputs) {
     std::size_t const count = inputs.numbers.size();
     std::array<double, most_arguments> signed_contributions{};
     for (std::size_t i = 0; i < count; ++i) {
-        if (inputs.uncertainties[i] == 0) // its slope may be anything: it may have been left out
+        double& slope = result.slopes[i];
+        if (inputs.uncertainties[i] == 0) { // its slope may be anything: it may have been left out
+            slope = std::isfinite(slope) ? slope : failure(Reason::no_finite_slope);
             continue;
-        signed_contributions[i] = result.slopes[i] * inputs.uncertainties[i];
+        }
+        signed_contributions[i] = slope * inputs.uncertainties[i];
         if (!std::isfinite(signed_contributions[i])) {
             result.value = failure(Reason::no_finite_slope, unsigned(i));
             return result;

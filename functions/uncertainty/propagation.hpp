@@ -19,7 +19,7 @@ struct Inputs {
 struct Propagated {
     double value = 0;       ///< of the equation; a failure where it has none, and then nothing below counts
     double uncertainty = 0; ///< standard, first order
-    std::array<double, most_arguments> slopes{};        ///< the partial derivatives
+    std::array<double, most_arguments> slopes{};        ///< partial derivatives; a failure where one is not finite
     std::array<double, most_arguments> contributions{}; ///< |slope| × uncertainty
     std::array<double, most_arguments> shares{};        ///< of the variance; they add up to 1, or are all 0
 };

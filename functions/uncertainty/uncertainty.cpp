@@ -2,8 +2,6 @@
 
 #include "functions/uncertainty/doubt.hpp"
 
-#include <cmath>
-
 namespace hearthcell {
 namespace {
 
@@ -22,8 +20,7 @@ Block budget(Doubt const& doubt, Propagated const& result) {
         if (!doubt.known[i])
             continue;
         unsigned const number = doubt.number_of[i];
-        bool const finite = std::isfinite(result.slopes[number]); // of an exact number it need not be
-        row[1] = finite ? result.slopes[number] : failure(Reason::no_finite_slope);
+        row[1] = result.slopes[number];
         row[2] = doubt.coverage * result.contributions[number];
         row[3] = result.shares[number];
     }

@@ -24,6 +24,7 @@ TEST(Correlations, SayWhichCoefficientIsWrong) {
     EXPECT_EQ(differ.failure.reason, Reason::correlations_not_symmetric);
     EXPECT_EQ(differ.failure.row, 2U);
     EXPECT_EQ(read_correlations(square({1, 0, 0, 1}, 2), 3).failure.reason, Reason::correlations_not_square);
+    EXPECT_EQ(read_correlations({2, 3, {1, 0, 0, 0, 1, 0}, {}}, 2).failure.reason, Reason::correlations_not_square);
     EXPECT_EQ(read_correlations({1, 4, {1, 0, 0, 1}, {}}, 2).failure.reason, Reason::correlations_not_square);
 }
 

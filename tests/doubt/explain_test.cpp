@@ -26,7 +26,7 @@ TEST(ExplainUncertainty, SaysWhatTheFunctionItselfWouldSay) {
               "12% or 0.12.");
     expect_says(explained("BUDGET", {std::string("FIREPOWER"), column({9592.0, 1.25}), column({1.0, 0.1})}),
                 {"STOVE.FIREPOWER gives no result", "outside 0 to 60 kW"});
-    expect_says(explained("UNCERTAINTY", {water_mass, column({5.0}), column({0.02})}), {"temperature is missing"});
+    expect_says(explained("UNCERTAINTY", {water_mass, column({5.0}), column({0.02})}), {"temperature must be given"});
 }
 
 TEST(ExplainUncertainty, NamesTheArgumentOfItsOwnThatIsWrong) {
@@ -67,6 +67,41 @@ TEST(ExplainUncertainty, SaysWhenFirstOrderIsNotEnoughAndByHowMuch) {
               std::string::npos);
 }
 
+TEST(ExplainUncertainty, SaysThatTheSecondOrderCountsNoCorrelations) {
+    // As above: slopes ±15 min/K, second order 8² (½ 9 + 13.5) = 1152 by hand. Correlated by a half, first order is
+    // √900 and both together √2052 = 45.299; fully, first order is nothing and √1152 = 33.941 is left.
+    auto const with_correlation = [](double r) {
+        return explained("UNCERTAINTY",
+                         {std::string("NORMALBOILTIME"), column({20.0, 80.0, 90.0, 75.0}), column({0.0, 2.0, 2.0, 0.0}),
+                          1.0, square({1.0, 0.0, 0.0, 0.0, 0.0, 1.0, r, 0.0, 0.0, r, 1.0, 0.0, 0.0, 0.0, 0.0, 1.0})});
+    };
+    expect_says(with_correlation(0.5), {"Fine: uncertainty 30. ",
+                                        " But first order may not be enough: the second-order terms (JCGM 100, "
+                                        "5.1.2), counted without the correlations, make it 45.29",
+                                        " min, 51 % more."});
+    std::string const full = with_correlation(1);
+    expect_says(full, {"Fine: uncertainty 0. ", "counted without the correlations, make it 33.94"});
+    EXPECT_TRUE(full.ends_with(" min.")) << full; // of nothing there is no share
+}
+
+TEST(ExplainUncertainty, SaysWhenTheSecondOrderTakesAwayFromTheFirst) {
+    // Water expands, so that volume and temperature can cancel. By SR6-08 as the package iapws 1.5.3 computes it and
+    // differences: at 50 °C 988.0345 kg/m³ with the slopes -0.452296, -0.006560 and 7.58e-5 by K. For 5 L ± 0.023 L and
+    // ± 10 K first order is 10.290 g² with a correlation of 0.99, second order -3.525 g².
+    auto const with_correlation = [](double r) {
+        return explained("UNCERTAINTY",
+                         {water_mass, column({5.0, 50.0}), column({0.023, 10.0}), 1.0, square({1.0, r, r, 1.0})});
+    };
+    expect_says(with_correlation(0.99), {"Fine: uncertainty 3.20", "make it 2.60", " g, 18.9 % less."});
+    expect_says(with_correlation(1), {"counted without the correlations, cancel it; use a Monte Carlo method (JCGM "
+                                      "101)."});
+}
+
+TEST(ExplainUncertainty, SaysThatNoValuesWereGiven) {
+    EXPECT_EQ(explained("UNCERTAINTY", {water_mass, column({empty, empty}), column({empty, empty})}),
+              "STOVE.WATERMASS gives no result with these values: volume must be given.");
+}
+
 TEST(ExplainUncertainty, SaysWhenOneStandardUncertaintyLeavesTheFunction) {
     std::string const text =
         explained("UNCERTAINTY", {std::string("MOISTURE"), column({100.0, 99.0}), column({2.0, 0.0})});
@@ -84,6 +119,22 @@ TEST(ExplainMinutes, SaysHowANumberWasTaken) {
     expect_says(explained("MINUTES", {0.0}), {"or an empty cell?"});
     EXPECT_EQ(explained("MINUTES", {0.25, std::string("minutes")}),
               "Fine: time 0.25 min. By \"minutes\": texts by their own signs; numbers as minutes.");
+}
+
+TEST(ExplainMinutes, SaysHowANumberWasTakenUnlessItWasTold) {
+    std::string const taken = "25.5 was taken as minutes: a time of Calc, a part of a day, is below 0.5.";
+    for (Value const& typed : {Value(empty), Value(std::string("As it stands"))})
+        EXPECT_EQ(
+            explained("MINUTES", {25.5, typed}),
+            "Fine: time 25.5 min. By \"as it stands\": texts by their own signs, 25:30 as mm:ss; numbers below 0.5 "
+            "as parts of a day, from 3 on as minutes. " +
+                taken);
+    EXPECT_EQ(explained("MINUTES", {25.5, std::string("minutes")}).find("was taken"), std::string::npos);
+}
+
+TEST(ExplainMinutes, SaysNothingOfNumbersWhereThereAreNone) {
+    for (Value const& times : {column({0.0, 0.0}), column({std::string("5 min"), empty})})
+        EXPECT_EQ(explained("MINUTES", {times}).find("The numbers"), std::string::npos);
 }
 
 TEST(ExplainMinutes, SaysWhatIsUnclear) {
@@ -111,6 +162,14 @@ TEST(ExplainMinutes, AsksWhetherMinutesAreTypedAmongTimesOfCalc) {
     expect_says(explained("MINUTES", {column({0.001, 0.002, 0.003, 25.0})}), {"typed among times of Calc?"});
     EXPECT_EQ(explained("MINUTES", {column({0.25, 1.0, 2.0, 25.0})}).find("among"), std::string::npos);
     expect_says(explained("MINUTES", {column({0.001, 0.002})}), {"all are below 0.5"});
+}
+
+TEST(Explain, LooksNoFurtherThanTheNameWhereItIsAskedAboutItself) {
+    EXPECT_EQ(explained("EXPLAIN", {std::string("DRYMASS"), 600.0, 12.0}), "Fine.");
+    EXPECT_EQ(explained("EXPLAIN", {std::string("NOSUCHTHING"), 600.0}),
+              "function name is \"NOSUCHTHING\", which is none of: the functions of the README.");
+    EXPECT_EQ(explained("EXPLAIN", {}), "function name must be given.");
+    EXPECT_EQ(explained("EXPLAIN", std::vector<Value>(100000, std::string("EXPLAIN"))), "Fine.");
 }
 
 } // namespace

@@ -129,7 +129,9 @@ TEST(Propagation, SaysWhichNumberHasNoFiniteSlopeUnlessThatNumberIsExact) {
     Propagated const result = Example{root, {1, 0}, {0, 0.1}}.first();
     EXPECT_EQ(failure_of(result.value).reason, Reason::no_finite_slope);
     EXPECT_EQ(failure_of(result.value).argument, 1U);
-    EXPECT_EQ((Example{root, {1, 0}, {0, 0}}.first().uncertainty), 0);
+    Propagated const exact = Example{root, {1, 0}, {0, 0}}.first();
+    EXPECT_EQ(exact.uncertainty, 0);
+    EXPECT_EQ(failure_of(exact.slopes[1]).reason, Reason::no_finite_slope); // what a budget shows there
 }
 
 TEST(Propagation, HandsAFailureOfTheEquationOn) {

@@ -1,5 +1,7 @@
 #include "asking.hpp"
 
+#include "functions/uncertainty/doubt.hpp"
+
 #include <cmath>
 
 namespace hearthcell::tests {
@@ -99,6 +101,44 @@ TEST(Uncertainty, LeavesTextsAndBlanksOutOfTheMatrix) {
     EXPECT_EQ(reason_of({name, values, doubts, empty, square(matrix)}), Reason::correlation_without_value);
 }
 
+TEST(Uncertainty, NamesTheCorrelationThatHasNoValueOfItsOwn) {
+    auto const expect_refused = [](std::vector<Value> const& values, std::size_t place) {
+        std::vector<Value> matrix(16);
+        matrix[place] = 0.1;
+        Failure const why = failure_in(ask("UNCERTAINTY", {std::string("MOISTURE"), column(values),
+                                                           column({0.5, 0.5, empty, empty}), empty, square(matrix)}));
+        EXPECT_EQ(why.reason, Reason::correlation_without_value);
+        EXPECT_EQ(why.argument, doubt_argument::correlations);
+        EXPECT_EQ(why.row, place + 1);
+    };
+    std::vector<Value> const values{170.0, 150.0, std::string("dry"), 50.0};
+    expect_refused(values, 2);                        // number and text
+    expect_refused(values, 11);                       // text and number
+    expect_refused({170.0, 150.0, empty, empty}, 3);  // number and blank
+    expect_refused({170.0, 150.0, empty, empty}, 11); // two blanks at the end
+}
+
+TEST(Uncertainty, NamesTheArgumentWithoutFiniteSensitivity) {
+    // No equation of the catalogue has an infinite slope within its range: √b at 0.
+    Function root{.name = "ROOT", .stored = "root", .summary = {}};
+    root.arguments = {{.name = "a"}, {.name = "how", .kind = Kind::choice}, {.name = "b"}};
+    root.result = {.name = {}, .low = 0, .high = 10};
+    root.kernel = numeric<[]<class Real>(Real const& a, Real const& b, Choice) {
+        using std::sqrt;
+        return Real(a + sqrt(b));
+    }>;
+    Doubt doubt;
+    doubt.function = &root;
+    doubt.at.numbers = {1, 0};
+    doubt.number_of = {0, no_argument, 1};
+    doubt.uncertainties = {0, 0.1};
+    EXPECT_EQ(propagate(doubt).uncertainty, 0);
+    EXPECT_EQ(doubt.failure.reason, Reason::no_finite_slope);
+    EXPECT_EQ(doubt.failure.argument, doubt_argument::uncertainties);
+    EXPECT_EQ(doubt.failure.row, 3U);
+    EXPECT_FALSE(doubt.inside);
+}
+
 TEST(Uncertainty, RefusesWhatCannotBeAsked) {
     EXPECT_EQ(reason_of({std::string("NOSUCHTHING"), water, water_doubt}), Reason::unknown_name);
     for (char const* name : {"FUELENERGY", "RUNSNEEDED", "EXPLAIN", "VERSION", "UNCERTAINTY", "MINUTES"})
@@ -144,6 +184,7 @@ TEST(Uncertainty, FailsAsTheFunctionItselfDoes) {
     EXPECT_EQ(reason_of({std::string("FIREPOWER"), column({9592.0, 1.25}), column({1.0, 0.1})}),
               Reason::result_out_of_range);
     EXPECT_EQ(reason_of({water_mass, column({5.0}), column({0.02})}), Reason::argument_missing);
+    EXPECT_EQ(reason_of({water_mass, column({empty, empty}), column({empty, empty})}), Reason::argument_missing);
     // No argument of UNCERTAINTY is to blame.
     EXPECT_EQ(failure_in(ask("UNCERTAINTY", {water_mass, column({5.0}), column({0.02})})).argument, no_argument);
 }

@@ -58,6 +58,23 @@ TEST(ExplainOfALog, SaysWhatAForecastRestsOn) {
     EXPECT_SAYS(explained("BOILFORECAST", fire, {95.0}), "nobody can say when");
 }
 
+TEST(ExplainOfALog, SeesNoLossToTheAirWhereTheHeatingSpeedsUpALittle) {
+    auto const log_of_heating = [](double start, double rate, double rise_of_rate) {
+        LogColumns log;
+        for (double minute = 0; minute <= 18; ++minute) {
+            log.minutes.push_back(minute);
+            log.temperatures.push_back(start + rate * minute + rise_of_rate / 2 * minute * minute);
+        }
+        return log;
+    };
+    // Cold water; and warm water over a weak fire, where the model would see less power than is lost.
+    for (std::string const& text : {explained("BOILFORECAST", log_of_heating(20, 3, 0.02), {95.0, 20.0}),
+                                    explained("BOILFORECAST", log_of_heating(80, 0.4, 0.004), {90.0, 20.0})}) {
+        EXPECT_SAYS(text, "The heating does not slow down, so that no loss to the air can be seen.");
+        EXPECT_FALSE(has(text, "At the boil")) << text;
+    }
+}
+
 TEST(ExplainOfALog, SaysWhichStretchAHeatGainIsOf) {
     EXPECT_SAYS(explained("HEATGAIN", boiling_log(), {5000.0}), "readings between 42.5 and 80 °C");
 }

@@ -3,6 +3,7 @@
 #include "functions/explain/reasons.hpp"
 #include "support/calls.hpp"
 #include "support/lint.hpp"
+#include "support/published_table.hpp"
 
 #include <gtest/gtest.h>
 
@@ -93,9 +94,7 @@ TEST(CatalogueLint, EveryFunctionHasEquationsSourcesAndExamples) {
         std::size_t choices = 1;
         for (Argument const& argument : function.arguments)
             choices = argument.kind == Kind::choice ? argument.choices.size() : choices;
-        bool const counts = function.equations.size() == 1 || function.equations.size() == choices;
-        EXPECT_TRUE(counts) << function.name << " has " << function.equations.size() << " equations for " << choices
-                            << " choices";
+        EXPECT_EQ(function.equations.size(), choices) << function.name << " needs an equation for each choice";
         for (std::string_view equation : function.equations) {
             expect_tidy(equation, function.name);
             expect_functions_named_in(equation, function.name);
@@ -111,10 +110,15 @@ TEST(CatalogueLint, ExamplesFitTheirFunctionAndSayWhereTheyComeFrom) {
     for_every_function([](Function const& function) {
         bool const open =
             !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
-        bool gives_a_result = false;
+        std::size_t const parts = function.result.list ? 0 : function.result.parts.size();
+        bool gives_a_result = false, shows_its_parts = parts == 0;
         for (Example const& example : function.examples) {
             bool const is_error = example.expected.kind == Expected::Kind::error;
             gives_a_result = gives_a_result || !is_error;
+            if (parts > 0 && example.expected.kind == Expected::Kind::block) {
+                EXPECT_EQ(example.expected.columns, parts) << function.name;
+                shows_its_parts = true;
+            }
             expect_tidy(example.from, function.name);
             EXPECT_TRUE(open || example.arguments.size() <= function.arguments.size()) << function.name;
             for (std::size_t i = 0; i < example.arguments.size() && i < function.arguments.size() && !is_error; ++i) {
@@ -141,6 +145,7 @@ TEST(CatalogueLint, ExamplesFitTheirFunctionAndSayWhereTheyComeFrom) {
             }
         }
         EXPECT_TRUE(gives_a_result) << function.name << " has no example that works";
+        EXPECT_TRUE(shows_its_parts) << function.name << " has no example of all its parts";
     });
 }
 
@@ -190,6 +195,30 @@ TEST(CatalogueLint, EveryReasonHasItsMeaningInTheOrderOfTheList) {
         EXPECT_EQ(failure_of(failure(meaning.reason, 7)).reason, meaning.reason);
         EXPECT_EQ(failure_of(failure(meaning.reason, 7)).argument, 7U);
     }
+}
+
+TEST(CatalogueLint, WhatIsNoFailureMeansAnInternalOneToACell) {
+    EXPECT_EQ(meaning_of(Reason::none).reason, Reason::internal);
+    EXPECT_EQ(meaning_of(Reason::absent).reason, Reason::internal);
+    EXPECT_EQ(error_of(Reason::none), Error::value);
+}
+
+TEST(CatalogueLint, NamesAreKnownWhateverTheirLetterCaseAndTheBlanksAround) {
+    EXPECT_TRUE(same_name(" wbt 3 ", "WBT 3"));
+    EXPECT_FALSE(same_name("WBT3", "WBT 3"));
+    EXPECT_TRUE(same_name("", "  "));
+    EXPECT_FALSE(same_name("  ", "WBT 3"));
+    EXPECT_EQ(find_function("  stove.dryMass "), &function_named("DRYMASS"));
+    for (std::string_view const none : {"", "  ", "STOVE.", "STOVE. DRYMASSES"})
+        EXPECT_EQ(find_function(none), nullptr) << none;
+}
+
+TEST(CatalogueLint, EverySourceOfAFunctionIsNamed) {
+    expect_outcome("SOURCE", std::array{Cell("WETBASIS")},
+                   "Definition of the quantity; ISO 18134-1, oven-dry method (from memory)", "The catalogue");
+    expect_outcome("SOURCE", std::array{Cell(" stove.airpressure ")},
+                   "ISO 2533:1975, standard atmosphere; WMO-No. 8, reduction by the ICAO standard column (from memory)",
+                   "The catalogue");
 }
 
 TEST(CatalogueLint, GroupsHaveTitlesAndFunctions) {

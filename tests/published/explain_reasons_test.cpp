@@ -154,15 +154,42 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
     };
     EXPECT_EQ(says("BOILINGPOINT", {20000.0}),
               "altitude is 20000, outside -450 to 9000 m: 20000 feet would be 6096 m.");
+    EXPECT_EQ(says("BOILINGPOINT", {std::string("20000")}),
+              "altitude is \"20000\", outside -450 to 9000 m: 20000 feet would be 6096 m.");
     EXPECT_EQ(says("FUELENERGY", {column_with_text(), 0.12, 18.5}),
               "masses in row 2 is the text \"a bundle\"; a number is needed.");
     EXPECT_EQ(says("BOILINGPOINT", {1000.0, column({1013, 1020})}),
-              "sea-level pressure takes one value, not a block of cells.");
+              "sea-level pressure must be one value, not a block of cells.");
     EXPECT_EQ(says("AIRPRESSURE", {0.0, 1013.0, 5.0}), "There are more arguments than the function takes (2).");
+    EXPECT_EQ(says("WATERHEAT", {5000.0, 20.0, 95.0, std::string("WBT 9"), 5.0}),
+              "There are more arguments than the function takes (4).");
+    EXPECT_EQ(says("FUELENERGY", {}), "masses must be given.");
     EXPECT_EQ(says("FUELENERGY", {column({300, 250}), 0.12, 18.5, omit, column({0, 260})}),
               "More fuel is left than was laid out in row 2.");
     EXPECT_EQ(says("EFFICIENCY", {0.5, 2e7}), "useful heat is 0.5, outside 1 to 10000000 kJ: 0.5 MJ would be 500 kJ.");
     EXPECT_EQ(says("FIREPOWER", {std::nan(""), 30.0}), "fuel energy is not a number, outside 1 to 10000000 kJ.");
+    EXPECT_EQ(says("UNCERTAINTY", {std::string("WETBASIS"), 0.15, 0.01, 1.0, 2.0}),
+              "correlations in row 1 is 2, outside -1 to 1.");
+}
+
+TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {
+    auto const says = [](std::string_view name, std::vector<Value> const& values) {
+        return explain(function_named(name), values);
+    };
+    EXPECT_EQ(says("SOURCE", {}), "name must be given.");
+    EXPECT_EQ(says("SOURCE", {column({5, 20})}), "name must be one value, not a block of cells.");
+    EXPECT_EQ(says("SOURCE", {0.0}), "name is the number 0; one of these texts is needed: the functions, fuels and pot "
+                                     "materials of the README. An empty cell counts as 0.");
+    EXPECT_EQ(says("UNCERTAINTY", {std::string("charcoal"), 0.15, 0.01}),
+              "function name is \"charcoal\", which is none of: the functions of the README.");
+}
+
+TEST(ExplainReasons, AWholeNumberInATextIsThatNumberAndAllOtherTextsAreNone) {
+    EXPECT_EQ(number("BOILINGPOINT", {"2300"}), number("BOILINGPOINT", {2300}));
+    EXPECT_EQ(number("BOILINGPOINT", {"-400"}), number("BOILINGPOINT", {-400}));
+    for (char const* text : {"", " ", "2300.5", "2300,5", "2300 m", "2e3", "+2300", "altitude", "99999999999999999999"})
+        EXPECT_EQ(reason("BOILINGPOINT", {text}), Reason::text_for_number) << text;
+    EXPECT_EQ(explained("BOILINGPOINT", {"2300.5"}), "altitude is the text \"2300.5\"; a number is needed.");
 }
 
 TEST(ExplainReasons, NumbersAreWrittenTheSameEverywhere) {

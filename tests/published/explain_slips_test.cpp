@@ -97,6 +97,7 @@ TEST(ExplainSlips, SeaLevelPressureAsAStationReadingAndTheOtherWayRound) {
         {"BOILINGPOINTAT", {1013, 2000}, "The weather cannot give this pressure at this altitude."},
         {"BOILINGPOINTAT", {1013, 2000}, "Then use STOVE.BOILINGPOINT with altitude and sea-level pressure."},
         {"BOILINGPOINTAT", {1013, 500}, "the weather hardly ever gives at this altitude"},
+        {"BOILINGPOINTAT", {885, 500}, "the weather hardly ever gives at this altitude"},
         {"BOILINGPOINT", {1500, 845}, "looks like a reading at the station"},
         {"BOILINGPOINT", {1500, 900}, "is it a reading at the station? Then use STOVE.BOILINGPOINTAT."},
         {"BOILINGPOINTAT", {84.5}, "84.5 kPa would be 845 hPa."},
@@ -151,13 +152,24 @@ TEST(ExplainSlips, ReadingsThatDoNotGoTogether) {
         {"DRYWOOD", {600, 0.12, 18.5, 200}, "the char is more than 30 % of the dry wood"},
         {"TURNDOWN", {1, 2}, "are they swapped?"},
         {"NORMALBOILTIME", {17, 28, 60}, "the correction is large"},
-        {"SPECIFICFUEL", {438, 4750, "WBT 4.2.3", 20, 80, 95, 75}, "correct for that twice in WBT 4.2.3"},
+        {"NORMALBOILTIME", {24, 22, 94, 75, 5000, 3400}, "the correction is large"},
+        {"NORMALBOILTIME", {24, 22, 94, 75, 3000, 4600}, "the correction is large"},
+        {"SPECIFICFUEL", {438, 4750, "wbt 4.2.3", 20, 80, 95, 75}, "correct for that twice in WBT 4.2.3"},
         {"FIREPOWER", {9.592, 30}, "is it in MJ?"},
         {"EFFICIENCY", {2137, 9.592}, "Is an energy in MJ"},
         {"WOODENERGY", {600, 0.12, 18500}, "18500 kJ/kg would be 18.5 MJ/kg."},
         {"WOODENERGY", {600, 0.12, 4400}, "4400 kcal/kg would be 18.4219 MJ/kg."},
         {"WOODENERGY", {600, 0.12, 4.9}, "4.9 kWh/kg would be 17.64 MJ/kg."},
         {"TURNDOWN", {6000, 2.4}, "6000 W would be 6 kW."},
+        {"RUNSNEEDED", {0.6, 0.2}, "a coefficient of variation above 0.5"},
+    });
+}
+
+TEST(ExplainSlips, WhatDrivesAResultOutOfItsRange) {
+    expect_words({
+        {"DRYWOOD", {10, 0.12, 18.5, 50}, " outside 0 to 200000 g. Does the char hold more energy than the wood?"},
+        {"NETASFIRED", {5, 0.7}, " outside 0.1 to 50 MJ/kg. Is there so much moisture or hydrogen that nothing is"},
+        {"NETFROMGROSS", {5, 0.2}, " outside 1 to 55 MJ/kg. Is there so much moisture or hydrogen that nothing is"},
     });
 }
 
@@ -171,6 +183,14 @@ TEST(ExplainSlips, NoneInWhatIsUsual) {
         {"USEFULHEAT", {4750, 94.9, 92.5, omitted, 600, 94.983}, ""}, // a simmer
         {"FUELENERGY", {masses, moistures, 18.5}, ""},
         {"NORMALBOILTIME", {24, 22, 94}, ""},
+        {"NORMALBOILTIME", {24, 22, 94, 75, 5000, 3600}, ""},
+        {"NORMALBOILTIME", {24, 22, 94, 75, 3000, 4400}, ""},
+        {"WATERHEAT", {5000, 70, 50}, ""},                              // water that cools, in °C
+        {"SPECIFICFUEL", {438, 4750, "WBT 4.2.3", 20, 94, 95, 75}, ""}, // it boiled
+        {"SPECIFICFUEL", {438, 4750, "WBT 4.2.3", 20, 80, 95}, ""},     // corrected once, for the effective water
+        {"SPECIFICFUEL", {438, 4750, "WBT 3", 20, 80, 95, 75}, ""},     // once, to the standard rise
+        {"SPECIFICFUEL", {438, 4750, omitted, 20, 80, 95, 75}, ""},
+        {"RUNSNEEDED", {0.4, 0.2}, ""},
         {"WOODENERGY", {600, 0.12, 29.5}, ""}, // charcoal
     };
     for (Said const& call : usual) {

@@ -40,7 +40,7 @@ TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {
     EXPECT_EQ(explained("SERIES", {column({5, 6, -3e12})}),
               "values in row 3 is -3000000000000, outside -1000000000000 to 1000000000000.");
     EXPECT_EQ(explained("SERIES", {Block{2, 2, {5, 6, 7, 8}, {}}}),
-              "values takes one row or one column, not a block of both.");
+              "values must be one row or one column, not a block of both.");
     EXPECT_EQ(explained("DIFFERENCE", {column({5, 6}), column({5})}),
               "new values hold fewer than two runs; scatter shows from two on. Empty cells are no runs.");
     EXPECT_EQ(
