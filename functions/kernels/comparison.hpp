@@ -7,8 +7,8 @@ namespace hearthcell::kernels {
 
 /// What two independent series say together, for a difference new − factor · baseline of their means.
 struct Compared {
-    double baseline_variance = 0, new_variance = 0; ///< of the means
-    double degrees_of_freedom = 0;
+    double baseline_variance, new_variance; ///< of the means
+    double degrees_of_freedom;
 };
 
 /// Each series with its own variance: Welch's difference, degrees of freedom by Satterthwaite. Both variances must
@@ -16,9 +16,8 @@ struct Compared {
 inline Compared with_own_variances(Series const& baseline, Series const& fresh, double factor) {
     double const of_baseline = baseline.variance_of_mean(), of_new = fresh.variance_of_mean();
     double const scaled = factor * factor * of_baseline;
-    // A ratio first: the square of a small variance would be lost, as the scaled one itself may be beside no other.
-    double const share = of_new > 0 ? scaled / (scaled + of_new) : 1;
-    double const rest = of_new > 0 ? of_new / (scaled + of_new) : 0;
+    // A ratio first: the square of a small variance would be lost.
+    double const share = scaled / (scaled + of_new), rest = of_new / (scaled + of_new);
     return {of_baseline, of_new,
             1 / (share * share / double(baseline.runs - 1) + rest * rest / double(fresh.runs - 1))};
 }

@@ -27,27 +27,21 @@ inline int runs_to_begin_with(double effect, double confidence, double power) {
     return runs < most_runs ? std::max(2, int(std::ceil(runs))) : most_runs; // a NaN begins at the end
 }
 
-/// The least number of runs of each variant. More runs are always more powerful, so that going from a first guess in
-/// growing steps, and then halving, finds it.
+/// The least number of runs of each variant. More runs are always more powerful, so that going up from a first guess,
+/// or halving what lies below it, finds it. The guess is mostly right, and never seen to be too low by more than one.
 inline double runs_needed(double variation, double change, double confidence, double power) {
     double const effect = change / variation;
     auto const enough = [&](int runs) { return power_of_test(runs, effect, confidence) >= power; };
     int sufficient = runs_to_begin_with(effect, confidence, power);
+    while (!enough(sufficient)) {
+        if (sufficient == most_runs)
+            return failure(Reason::too_many_runs);
+        ++sufficient;
+    }
     int too_few = sufficient - 1;
-    if (enough(sufficient)) {
-        for (int step = 1; too_few > 1 && enough(too_few); step *= 2) { // one run tells nothing of the scatter
-            sufficient = too_few;
-            too_few = std::max(1, too_few - step);
-        }
-    } else {
-        int step = 1;
-        do {
-            if (sufficient == most_runs)
-                return failure(Reason::too_many_runs);
-            too_few = sufficient;
-            sufficient = std::min(most_runs, sufficient + step);
-            step *= 2;
-        } while (!enough(sufficient));
+    if (too_few > 1 && enough(too_few)) {
+        sufficient = too_few;
+        too_few = 1; // which tells nothing of the scatter
     }
     while (sufficient - too_few > 1) {
         int const middle = (too_few + sufficient) / 2;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <optional>
+#include <string>
 
 namespace hearthcell::time_tokens {
 namespace {
@@ -71,8 +72,7 @@ private:
         if (whole > most_digits || decimals > most_digits || (has_mark && decimals == 0))
             return {};
         end += has_mark ? 1 + decimals : 0;
-        std::array<char, 2 * most_digits + 1> spelled{};
-        std::ranges::copy(rest.substr(0, end), spelled.begin());
+        std::string spelled(rest.substr(0, end));
         if (has_mark)
             spelled[whole] = '.';
         Token token{.digits = int(whole), .has_fraction = has_mark};

@@ -3,7 +3,6 @@
 #include "functions/kernels/time_tokens.hpp"
 
 #include <algorithm>
-#include <optional>
 
 namespace hearthcell {
 namespace {
@@ -25,9 +24,9 @@ double sexagesimal(std::span<Token const> tokens) {
             return unclear;
         if (colon_is_due)
             continue;
-        if ((token.has_fraction && i + 1 != tokens.size()) || (i > 0 && token.digits != 2))
+        if ((token.has_fraction && i + 1 != tokens.size()) || (i != 0 && token.digits != 2))
             return unclear;
-        too_large |= i > 0 && token.number >= 60;
+        too_large |= i != 0 && token.number >= 60;
         sum = sum * 60 + token.number;
     }
     return too_large ? failure(Reason::time_part_too_large, 0) : sum;
@@ -40,7 +39,7 @@ double seconds_in(Token::Kind unit) {
 /// Numbers with units, from the largest to the smallest, each at most once; the last unit may be missing: 1h05.
 double with_units(std::span<Token const> tokens) {
     double seconds = 0;
-    std::optional<Token::Kind> before;
+    Token::Kind before = Token::Kind::colon; // no unit yet; of units the smaller one is the greater kind
     bool too_large = false;
     for (std::size_t i = 0; i < tokens.size(); i += 2) {
         Token const& token = tokens[i];
@@ -51,13 +50,13 @@ double with_units(std::span<Token const> tokens) {
         if (i + 1 < tokens.size()) {
             unit = tokens[i + 1].kind;
         } else {
-            if (!before || *before == Token::Kind::seconds || token.digits != 2)
+            if (before == Token::Kind::seconds || token.digits != 2)
                 return unclear;
-            unit = *before == Token::Kind::hours ? Token::Kind::minutes : Token::Kind::seconds;
+            unit = before == Token::Kind::hours ? Token::Kind::minutes : Token::Kind::seconds;
         }
-        if (unit == Token::Kind::number || unit == Token::Kind::colon || (before && unit <= *before))
+        if (unit <= before)
             return unclear;
-        too_large |= before && token.number >= 60;
+        too_large |= before != Token::Kind::colon && token.number >= 60;
         seconds += token.number * seconds_in(unit);
         before = unit;
     }

@@ -75,6 +75,21 @@ TEST(Minutes, RefusesNegativeAndEndlessTimes) {
     EXPECT_EQ(reason_in(std::string("300:00:00")), Reason::time_out_of_range);
 }
 
+TEST(Minutes, NamesTheTimeAsWhatIsWrong) {
+    for (Failure const& why :
+         {failure_in(ask("MINUTES", {0.5})), failure_in(ask("MINUTES", {-5.0})),
+          failure_in(ask("MINUTES", {std::string("soon")})), failure_in(ask("MINUTES", {std::string("1:75")})),
+          failure_in(ask("MINUTES", {std::string("1h75")})),
+          failure_in(ask("MINUTES", {calc_time(1, 0, 30), std::string("mm:ss")}))})
+        EXPECT_EQ(why.argument, 0U) << int(why.reason);
+}
+
+TEST(Minutes, TakesAMillionthOfASecondForRounding) {
+    EXPECT_EQ(minutes_in((100 + 0.99e-6) / 86400), 100 / 60.0);
+    EXPECT_EQ(minutes_in((100 - 0.99e-6) / 86400), 100 / 60.0);
+    EXPECT_NE(minutes_in((100 + 1.005e-6) / 86400), 100 / 60.0);
+}
+
 TEST(Minutes, LetsTheLargestNumberOfAColumnDecideForAll) {
     Block const minutes = block(ask("MINUTES", {column({0.0, 0.25, 0.5, 1.0, 2.5, 30.0})}));
     EXPECT_EQ(minutes.numbers, (std::vector<double>{0, 0.25, 0.5, 1, 2.5, 30}));
@@ -117,6 +132,10 @@ TEST(Minutes, CutsTheBlankEndOfAWholeColumnOff) {
     Block const sideways = block(ask("MINUTES", {row(cells)}));
     EXPECT_EQ(sideways.columns, 3 + most_blanks_at_the_end);
     EXPECT_EQ(sideways.rows, 1U);
+    EXPECT_EQ(block(ask("MINUTES", {column(std::vector<Value>(20000))})).rows, most_blanks_at_the_end);
+    Block const two = block(ask("MINUTES", {row({5.0, 6.0})}));
+    EXPECT_EQ(two.rows, 1U);
+    EXPECT_EQ(two.columns, 2U);
 }
 
 TEST(Minutes, TakesAMillionRowsInLinearTime) {

@@ -66,6 +66,9 @@ TEST(TypedTime, ReadsEveryCommonWayToWriteIt) {
                     {"25.5", 25.5},
                     {"0.25", 0.25}, // typed as a text it is no time of Calc
                     {"25", 25},
+                    {"2 hr. 5 min.", 125},
+                    {"123456789", 123456789},
+                    {"123456789,123456789", 123456789.123456789},
                     {"  25:30\t", 25.5}},
                    Typed::as_it_stands);
 }
@@ -109,7 +112,16 @@ TEST(TypedTime, RefusesWhatCanBeReadInSeveralWaysOrInNone) {
                    "12345678901",
                    "1 h 5 min 6 s 7",
                    "２５:30",
-                   "25:30\n"},
+                   "25:30\n",
+                   "25{30",
+                   "5 h.",
+                   "17 m. 6 s.",
+                   "1234567890",
+                   "1.1234567890",
+                   "::30",
+                   "1:h",
+                   "1:05 30 15",
+                   "1:05:30 15"},
                   Typed::as_it_stands, Reason::time_unclear);
 }
 

@@ -102,6 +102,25 @@ TEST(BoilTime, WantsTheBoilToHold) {
                 truth(), 0.01);
 }
 
+TEST(BoilTime, WantsTheBoilToHoldForAsLongAsToldAndNoLonger) {
+    // 34.5 + 3 t passes 94.5 °C, half a kelvin below the boil, at minute 20.
+    LogColumns log;
+    for (int minute = 0; minute <= 22; ++minute) {
+        log.minutes.push_back(minute);
+        log.temperatures.push_back(std::min(34.5 + 3 * minute, 95.0));
+    }
+    EXPECT_DOUBLE_EQ(number_of(call_log("BOILTIME", log, {95.0})), 20);
+    log.minutes.back() = 21.99;
+    EXPECT_EQ(reason_of(call_log("BOILTIME", log, {95.0})), Reason::boil_not_held);
+}
+
+TEST(BoilTime, WantsTwoReadingsFromTheStartMinuteOn) {
+    LogColumns const log = boiling_log(0.5, 0);
+    double const last = log.minutes.back();
+    EXPECT_EQ(reason_of(call_log("BOILTIME", log, {boiling_point, Value(), last})), Reason::too_few_readings);
+    EXPECT_EQ(reason_of(call_log("BOILTIME", log, {boiling_point, Value(), last - 0.5})), Reason::boils_from_start);
+}
+
 TEST(BoilTime, TakesAWiderToleranceForARollingBoil) {
     EXPECT_NEAR(number_of(call_log("BOILTIME", boiling_log(0.5, 0), {boiling_point, 2.0})), truth(2), 0.01);
 }

@@ -93,12 +93,16 @@ TEST(LogColumns, RefuseATextBelowTheFirstNumberAndATextAlone) {
 TEST(LogColumns, AreRefusedWithTheRowWhereTheClockSlips) {
     for (Call const& one : computing_calls()) {
         LogColumns const log = log_for(one.function);
-        Readings repeated = log.minutes, backwards = log.minutes;
-        repeated[3] = repeated[2];
+        Outcome outcome;
+        for (std::size_t place : {std::size_t(1), std::size_t(3), log.minutes.size() - 1}) {
+            Readings repeated = log.minutes;
+            repeated[place] = repeated[place - 1];
+            outcome = called(one, column(repeated), column(log.temperatures));
+            EXPECT_EQ(reason_of(outcome), Reason::time_repeated) << one.function;
+            EXPECT_EQ(row_of(outcome), place + 1);
+        }
+        Readings backwards = log.minutes;
         backwards[3] = backwards[1];
-        Outcome outcome = called(one, column(repeated), column(log.temperatures));
-        EXPECT_EQ(reason_of(outcome), Reason::time_repeated) << one.function;
-        EXPECT_EQ(row_of(outcome), 4U);
         outcome = called(one, column(backwards), column(log.temperatures));
         EXPECT_EQ(reason_of(outcome), Reason::time_backwards) << one.function;
         EXPECT_EQ(row_of(outcome), 4U);
@@ -110,7 +114,7 @@ TEST(LogColumns, AreRefusedWhereTheyCannotBeALog) {
         LogColumns const log = log_for(one.function);
         Readings days = log.minutes, shorter = log.minutes, hot = log.temperatures;
         for (double& minute : days)
-            minute = 0.4 + minute / 1440;
+            minute = 45000.4 + minute / 1440;
         shorter.pop_back();
         hot[1] = 211; // °F
         EXPECT_EQ(reason_of(called(one, column(days), column(log.temperatures))), Reason::log_within_a_minute);
@@ -120,6 +124,11 @@ TEST(LogColumns, AreRefusedWhereTheyCannotBeALog) {
         EXPECT_EQ(reason_of(called(one, 1.0, 20.0)), Reason::too_few_readings);
         EXPECT_EQ(reason_of(called(one, column({nothing, nothing}), column({20, 30}))), Reason::too_few_readings);
     }
+}
+
+TEST(LogColumns, AreALogFromAMinuteOn) {
+    EXPECT_EQ(number_of(call_log("HEATINGRATE", {{5, 6}, {20, 23}})), 3);
+    EXPECT_EQ(reason_of(call_log("HEATINGRATE", {{5, 5.99}, {20, 23}})), Reason::log_within_a_minute);
 }
 
 TEST(LogColumns, AreAnsweredOrRefusedWhateverTheyHold) {

@@ -1,6 +1,7 @@
 #include "logs.hpp"
 
 #include "functions/kernels/boil_time.hpp"
+#include "functions/kernels/log/heat_loss.hpp"
 
 #include <cmath>
 
@@ -61,6 +62,31 @@ TEST(HeatLoss, RefusesALogThatDoesNotJustCool) {
               Reason::warms_before_cooling);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {30, 28, 27}}, {water, 40.0})), Reason::air_not_below);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {80, 80, 80.5}}, {water, 20.0})), Reason::not_cooling);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {80, 80, 80}}, {water, 20.0})), Reason::not_cooling);
+}
+
+TEST(HeatLoss, AllowsARiseOfTwoKelvinsBeforeTheCooling) {
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 5, 10, 20, 30}, {80, 82, 82, 75, 70}}, {water, 20.0})), Reason::none);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 5, 10, 20, 30}, {80, 82.5, 82.5, 75, 70}}, {water, 20.0})),
+              Reason::warms_before_cooling);
+}
+
+TEST(HeatLoss, IsKnownHoweverNearTheWaterIsToTheAir) {
+    // 2 ln(0.6/0.4) over ten minutes of the capacity at 30 °C, by hand; the readings follow an exponential.
+    LogColumns const log{{0, 5, 10}, {30.6, 30 + std::sqrt(0.24), 30.4}};
+    double const capacity = kernels::water_capacity(water, 30.4, 30.6);
+    EXPECT_NEAR(number_of(call_log("HEATLOSS", log, {water, 30.0})), capacity * std::log(1.5) / 600, 1e-9);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {31, 30, 29}}, {water, 30.0})), Reason::air_not_below);
+}
+
+TEST(HeatLoss, TellsHowTheReadingsScatter) {
+    auto const scatter = [](std::vector<kernels::Reading> const& log) {
+        return kernels::heat_loss(log, {water, 20, 0}).scatter;
+    };
+    EXPECT_EQ(scatter({{0, 90, 1}, {20, 80, 2}}), 0);
+    // scipy 1.10.1, optimize.curve_fit of 20 + a exp(-k t).
+    EXPECT_NEAR(scatter({{0, 90, 1}, {10, 86, 2}, {20, 80, 3}}), 0.9718451337, 1e-6);
+    EXPECT_NEAR(scatter({{0, 90, 1}, {10, 86, 2}, {20, 80, 3}, {30, 76, 4}}), 0.6871993467, 1e-6);
 }
 
 TEST(HeatGain, IsTheSlopeTimesTheHeatCapacity) {
@@ -111,9 +137,21 @@ TEST(HeatGain, RefusesAStretchThatTheLogDoesNotCover) {
     EXPECT_EQ(refused(10, 80), Reason::stretch_not_covered);
     EXPECT_EQ(refused(30, 99), Reason::stretch_not_covered);
     EXPECT_EQ(refused(80, 30), Reason::to_not_above_from);
+    EXPECT_EQ(refused(50, 50), Reason::to_not_above_from);
     EXPECT_EQ(refused(36, 49), Reason::too_few_readings);
+    EXPECT_EQ(refused(36, 66), Reason::too_few_readings); // two readings
+    EXPECT_EQ(refused(34, 66), Reason::none);             // three
+    EXPECT_EQ(reason_of(call_log("HEATGAIN", log, {water, 90.0})), Reason::stretch_not_covered);
+    EXPECT_EQ(reason_of(call_log("HEATGAIN", log, {water, Value(), 30.0})), Reason::stretch_not_covered);
     EXPECT_EQ(refused(30, 80), Reason::none);
     EXPECT_EQ(reason_of(call_log("HEATGAIN", {{0, 5, 10}, {20, 22, 24}}, {water})), Reason::stretch_not_covered);
+}
+
+TEST(HeatGain, AllowsALogThatStartsAKelvinAboveTheStretch) {
+    LogColumns log{{0, 5, 10, 15, 20}, {31, 46, 61, 76, 91}};
+    EXPECT_EQ(reason_of(call_log("HEATGAIN", log, {water, 30.0, 80.0})), Reason::none);
+    log.temperatures.front() = 31.5;
+    EXPECT_EQ(reason_of(call_log("HEATGAIN", log, {water, 30.0, 80.0})), Reason::stretch_not_covered);
 }
 
 } // namespace hearthcell::tests

@@ -135,4 +135,91 @@ TEST(BoilForecast, RefusesWhatNobodyCouldForecast) {
     EXPECT_EQ(refused({{0, 10, 20}, {90, 80, 72}}), Reason::not_heating);
 }
 
+TEST(BoilForecast, AgreesWithScipyInTheUncertaintyOfTheFit) {
+    // scipy 1.10.1: optimize.curve_fit of s - a exp(-k t) to the readings from a fifth of the rise on, and its
+    // covariance carried to the boil to first order; times the standard deviation of Student's t with n - 3 degrees of
+    // freedom, and by (1 + r)/(1 - r) where the correlation r of neighbours is above 2/sqrt(n). Readings invented.
+    LogColumns log{{0, 1, 2, 3, 4, 5, 6, 7, 8, 9}, {20.0, 29.7, 38.5, 46.3, 54.1, 60.9, 67.1, 73.2, 78.3, 83.3}};
+    Given2 forecast = forecast_of(call_log("BOILFORECAST", log, {boiling_point}));
+    EXPECT_NEAR(forecast.minutes, 11.7683748325, 1e-8); // n 8, r -0.65
+    EXPECT_NEAR(forecast.uncertainty, 0.1156444750, 1e-8);
+
+    log = {{}, {20.1, 23.6, 26.8, 29.5, 33.1, 36.1, 38.7, 41.8, 44.5, 47.1, 49.6, 52.2,
+                54.2, 56.6, 58.8, 61.3, 63.3, 65.3, 67.1, 69.1, 71.1, 72.8, 75.1, 76.8,
+                77.3, 78.9, 81.0, 82.5, 84.2, 85.6, 87.6, 88.0, 89.4, 91.3, 92.3, 93.4}};
+    for (std::size_t i = 0; i < log.temperatures.size(); ++i)
+        log.minutes.push_back(double(i) / 2);
+    forecast = forecast_of(call_log("BOILFORECAST", log, {boiling_point}));
+    EXPECT_NEAR(forecast.minutes, 18.2021887074, 1e-8); // n 31, r 0.14: no more than chance
+    EXPECT_NEAR(forecast.uncertainty, 0.0723168048, 1e-8);
+
+    log.temperatures = {20.0, 23.5, 26.8, 29.8, 33.0, 36.1, 38.9, 41.8, 44.5, 47.2, 49.7, 52.2,
+                        54.5, 56.8, 59.0, 61.2, 63.4, 65.4, 67.3, 69.2, 71.0, 72.8, 74.8, 76.6,
+                        77.9, 79.2, 80.8, 82.3, 83.8, 85.3, 87.0, 88.1, 89.4, 90.9, 92.2, 93.4};
+    forecast = forecast_of(call_log("BOILFORECAST", log, {boiling_point}));
+    EXPECT_NEAR(forecast.minutes, 18.3236352939, 1e-8); // n 31, r 0.61
+    EXPECT_NEAR(forecast.uncertainty, 0.0899469905, 1e-8);
+}
+
+TEST(BoilForecast, RestsOnTheReadingsFromAFifthOfTheRiseOn) {
+    // 20 + 6 t: a fifth of the rise to 80 °C is passed at 32 °C exactly, and eight readings are just enough.
+    LogColumns log;
+    for (int const minute : {0, 1, 2, 4, 5, 6, 7, 8, 9, 10}) {
+        log.minutes.push_back(minute);
+        log.temperatures.push_back(20 + 6 * minute);
+    }
+    EXPECT_NEAR(forecast_of(call_log("BOILFORECAST", log, {boiling_point})).minutes, 12.5, 1e-9);
+    log.temperatures[2] -= 0.01;
+    EXPECT_EQ(reason_of(call_log("BOILFORECAST", log, {boiling_point})), Reason::too_few_readings);
+}
+
+TEST(BoilForecast, WantsARiseOfFiveKelvins) {
+    LogColumns log;
+    for (int i = 0; i <= 10; ++i) {
+        log.minutes.push_back(i);
+        log.temperatures.push_back(20 + 0.5 * i);
+    }
+    EXPECT_EQ(reason_of(call_log("BOILFORECAST", log, {boiling_point})), Reason::forecast_too_far);
+    log.temperatures.back() -= 0.01;
+    EXPECT_EQ(reason_of(call_log("BOILFORECAST", log, {boiling_point})), Reason::not_heating);
+}
+
+TEST(BoilForecast, ReachesAsFarBeyondTheLastReadingAsTheReadingsThemselves) {
+    // 60 + 2 t to minute 10, from minute 2 on: eight minutes more lead to 96 °C.
+    LogColumns log;
+    for (int i = 0; i <= 40; ++i) {
+        log.minutes.push_back(i * 0.25);
+        log.temperatures.push_back(60 + 2 * i * 0.25);
+    }
+    EXPECT_NEAR(forecast_of(call_log("BOILFORECAST", log, {95.9})).minutes, 17.95, 1e-9);
+    EXPECT_EQ(reason_of(call_log("BOILFORECAST", log, {96.1})), Reason::forecast_too_far);
+}
+
+TEST(BoilForecast, IsRefusedFromAnUncertaintyOfATenthOn) {
+    // The same noise, made larger until the forecast is refused.
+    Pot const pot;
+    double low = 0, high = 6, share = 0;
+    for (int i = 0; i < 40; ++i) {
+        double const deviation = (low + high) / 2;
+        LogColumns log = log_of(pot, 1, pot.minutes_to(70));
+        Random random(3);
+        add_noise(log, deviation, random);
+        Outcome const outcome = call_log("BOILFORECAST", log, {boiling_point});
+        bool const answered = std::holds_alternative<Block>(outcome);
+        if (answered)
+            share = forecast_of(outcome).uncertainty / forecast_of(outcome).minutes;
+        else
+            EXPECT_EQ(reason_of(outcome), Reason::forecast_uncertain);
+        (answered ? low : high) = deviation;
+    }
+    EXPECT_LE(share, 0.1);
+    EXPECT_NEAR(share, 0.1, 1e-6);
+}
+
+TEST(BoilForecast, NeverComesWhereTheHeatingHasSettledLongSince) {
+    // 1500 W against 23 W/K for three hours: at the middle of the readings nothing rises any more.
+    EXPECT_EQ(reason_of(call_log("BOILFORECAST", log_of({.loss = 23}, 0.5, 180), {boiling_point})),
+              Reason::forecast_never_boils);
+}
+
 } // namespace hearthcell::tests

@@ -70,4 +70,19 @@ TEST(MillionReadings, TakeATimeThatGrowsWithTheirNumber) {
     }
 }
 
+TEST(MillionReadings, TakeNoLongerEachWhereEveryOneIsAMinuteOfBoiling) {
+    auto const boil = [](std::size_t readings) -> std::vector<Value> {
+        LogColumns log;
+        for (std::size_t i = 0; i < readings; ++i) {
+            log.minutes.push_back(double(i));
+            log.temperatures.push_back(std::min(20 + 5.0 * double(i), 95.0));
+        }
+        return {column(log.minutes), column(log.temperatures), 95.0};
+    };
+    Function const& function = *find_function("BOILTIME");
+    double const few = best_seconds(function, boil(1024), 100), many = best_seconds(function, boil(8192), 30);
+    std::printf("BOILTIME      8192 minutes take %.1f times as long as 1024\n", many / few);
+    EXPECT_LT(many / few, 24);
+}
+
 } // namespace hearthcell::tests

@@ -82,9 +82,27 @@ TEST(HeatingRate, TakesTheReadingsOfItsStretchOnly) {
     LogColumns const log{{0, 1, 2, 3, 4, 5}, {90, 20, 23, 26, 29, 90}};
     EXPECT_NEAR(number_of(call_log("HEATINGRATE", log, {1.0, 4.0})), 3, 1e-14);
     EXPECT_NEAR(number_of(call_log("HEATINGRATE", log, {0.5, 4.9})), 3, 1e-14);
+    EXPECT_NEAR(number_of(call_log("HEATINGRATE", log, {1.5, 3.5})), 3, 1e-14); // two readings
     EXPECT_EQ(reason_of(call_log("HEATINGRATE", log, {4.0, 1.0})), Reason::to_not_above_from);
+    EXPECT_EQ(reason_of(call_log("HEATINGRATE", log, {2.0, 2.0})), Reason::to_not_above_from);
     EXPECT_EQ(reason_of(call_log("HEATINGRATE", log, {7.0})), Reason::too_few_readings);
     EXPECT_EQ(reason_of(call_log("HEATINGRATE", log, {1.1, 1.9})), Reason::too_few_readings);
+}
+
+TEST(HeatingRate, TakesALogFromItsStartOrToItsEndWhereOneMinuteIsLeftOut) {
+    LogColumns const log{{0, 1, 2, 3, 4, 5}, {10, 14, 18, 26, 29, 32}};
+    EXPECT_NEAR(number_of(call_log("HEATINGRATE", log, {Value(), 2.0})), 4, 1e-14);
+    EXPECT_NEAR(number_of(call_log("HEATINGRATE", log, {3.0})), 3, 1e-14);
+}
+
+TEST(HeatingRate, ScattersFromThreeReadingsOn) {
+    // Residuals 1/3, -2/3, 1/3 of one degree of freedom, by hand.
+    std::vector<Reading> readings{{0, 0, 1}, {1, 0, 2}, {2, 2, 3}};
+    kernels::Line const line = kernels::fit_line(readings);
+    EXPECT_NEAR(line.scatter, std::sqrt(6) / 3, 1e-15);
+    EXPECT_NEAR(line.slope_uncertainty, std::sqrt(6) / 3 / std::sqrt(2), 1e-15);
+    readings.pop_back();
+    EXPECT_EQ(kernels::fit_line(readings).scatter, 0);
 }
 
 } // namespace hearthcell::tests

@@ -35,6 +35,12 @@ PublishedTable const linear{
     {"NORMALBOILTIME", {17, 28, 86.6, 75, omitted, 5000}, {Error::number}, "A standard without its mass"},
 };
 
+TEST(NormalBoilTime, NeedsARise) {
+    EXPECT_EQ(reason("NORMALBOILTIME", {17, 80, 80}), Reason::end_not_above_start);
+    EXPECT_EQ(reason("MODELBOILTIME", {28, 80, 80, 20, 5000, 5}), Reason::end_not_above_start);
+    EXPECT_EQ(reason("MODELBOILTIME", {28, 20, 95, 20, 5000, 5, 0, 90, 90}), Reason::end_not_above_start);
+}
+
 TEST(NormalBoilTime, IsInProportionToRiseAndMass) {
     linear.check();
 }

@@ -88,7 +88,18 @@ constexpr std::array spare_moistures{blank, 0.12, 0.18, blank, 0.25, blank};
 constexpr std::array values{18.5, 18.5, 18.5};
 constexpr std::array nothing{blank, blank};
 constexpr std::array two{0.12, 0.18};
+constexpr std::array two_values{18.5, 18.5};
 constexpr std::array too_much_left{310.0, blank, blank};
+constexpr std::array spare_values{blank, 18.5, 18.5, blank, 18.5, blank};
+constexpr std::array value_without_mass{blank, 18.5, 18.5, 18.5, 18.5, blank};
+constexpr std::array mass_without_value{blank, 18.5, blank, blank, 18.5, blank};
+constexpr std::array moisture_without_mass{0.12, 0.12, 0.18, blank, 0.25, blank};
+constexpr std::array mass_without_moisture{blank, 0.12, 0.18, blank, blank, blank};
+constexpr std::array left_of_nothing{blank, 90.0, blank, 10.0, blank, blank};
+constexpr std::array one_and_blank{300.0, blank};
+constexpr std::array one_blank{blank};
+constexpr std::array all_left{300.0, blank, blank};
+constexpr std::array half_a_gram_burned{299.5, blank, blank};
 
 PublishedTable const batches{
     {"FUELENERGY", {masses, moistures, 18.5}, {10070.327, half(1e-3)}, "Three batches, by hand; inputs invented"},
@@ -106,10 +117,28 @@ PublishedTable const batches{
     {"FUELENERGY", {masses, two, 18.5}, {Error::value}, "Three masses, two moistures"},
     {"FUELENERGY", {masses, moistures, 18.5, omitted, too_much_left}, {Error::number}, "More left than laid out"},
     {"FUELENERGY", {masses, spare_moistures, 18.5}, {Error::value}, "Columns of unlike length"},
+    {"FUELENERGY", {masses, moistures, two_values}, {Error::value}, "Three masses, two values"},
+    {"FUELENERGY", {masses, moistures, 18.5, omitted, two}, {Error::value}, "Three masses, two that are left"},
+    {"FUELENERGY", {spare_masses, spare_moistures, spare_values}, {10070.327, half(1e-3)}, "With unused rows"},
+    {"FUELENERGY", {spare_masses, spare_moistures, value_without_mass}, {Error::value}, "A value without a mass"},
+    {"FUELENERGY", {spare_masses, spare_moistures, mass_without_value}, {Error::value}, "A mass without a value"},
+    {"FUELENERGY", {spare_masses, moisture_without_mass, 18.5}, {Error::value}, "A moisture without a mass"},
+    {"FUELENERGY", {spare_masses, mass_without_moisture, 18.5}, {Error::value}, "A mass without a moisture"},
+    {"FUELENERGY", {spare_masses, spare_moistures, 18.5, omitted, left_of_nothing}, {Error::value}, "Left of nothing"},
+    {"FUELENERGY", {one_and_blank, 0.12, 18.5}, {4796.052, 1e-9}, "300 × 15.98684, by hand"},
+    {"FUELENERGY", {one_blank, 0.12, 18.5}, {Error::value}, "A single row of which the mass is missing"},
+    {"FUELENERGY", {masses, moistures, 18.5, omitted, all_left}, {5274.275, half(1e-3)}, "The first was not burned"},
+    {"FUELENERGY", {masses, moistures, 18.5, omitted, half_a_gram_burned}, {5282.2684, half(1e-4)}, "Half a gram was"},
+    {"FUELENERGY", {masses, moistures, 18.5, "WBT 4.2.3"}, {Error::number}, "This method needs the boiling point"},
 };
 
 TEST(FuelEnergy, AddsWeighedBatches) {
     batches.check();
+}
+
+TEST(FuelEnergy, NamesTheRowThatIsWrong) {
+    EXPECT_EQ(std::get<Failure>(called("FUELENERGY", {spare_masses, spare_moistures, mass_without_value})).row, 3U);
+    EXPECT_EQ(std::get<Failure>(called("FUELENERGY", {masses, moistures, 18.5, omitted, too_much_left})).row, 1U);
 }
 
 TEST(FuelEnergy, IsTheSumOfTheSingleBatches) {

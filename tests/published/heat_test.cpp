@@ -128,6 +128,7 @@ PublishedTable const useful{
     {"USEFULHEAT", {5000, 20, 94.983}, {1570.1192, half(1e-4)}, "Nothing evaporated: WATERHEAT"},
     {"USEFULHEAT", {4750, 94.983, 92.5, omitted, 600, 94.983}, {1312.207, half(1e-3)}, "A simmer: -49.640 + 1361.847"},
     {"USEFULHEAT", {4750, 94.983, 92.5}, {-49.640, half(1e-3)}, "IAPWS SR6-08, computed apart"},
+    {"USEFULHEAT", {500, 20, 95, omitted, 500}, {1291.898, half(1e-3)}, "All evaporated: 157.048 + 1134.850, by hand"},
     {"USEFULHEAT", {500, 20, 95, omitted, 501}, {Error::number}, "More evaporated than there was"},
 };
 

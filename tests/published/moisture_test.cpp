@@ -37,6 +37,11 @@ PublishedTable const weighings{
     {"MOISTURE", {120, 100, "damp"}, {Error::not_available}, "No such basis"},
 };
 
+TEST(Moisture, NeedsASampleInTheContainer) {
+    EXPECT_EQ(reason("MOISTURE", {120, 100, "wet", 100}), Reason::container_above_dry);
+    EXPECT_EQ(reason("MOISTURE", {100, 100, "wet", 100}), Reason::container_above_dry);
+}
+
 TEST(Moisture, IsTheShareOfWaterOnEitherBasis) {
     weighings.check();
 }

@@ -76,6 +76,27 @@ TEST(BenchEfficiency, FollowsFromOneRunsRawReadings) {
     raw_readings.check();
 }
 
+TEST(BenchEfficiency, TakesWeighingsAtTheEdgeOfWhatCanBe) {
+    auto const why = [](double start, double end, double laid, double left) {
+        Outcome const outcome = called("BENCHEFFICIENCY", {800, start, 20, laid, 95, end, left, 0.12, 18.5});
+        Failure const* const failure = std::get_if<Failure>(&outcome);
+        return failure != nullptr ? failure->reason : Reason::none;
+    };
+    EXPECT_EQ(why(850, 845, 1000, 400), Reason::none); // 50 g of water
+    EXPECT_EQ(why(849.9, 845, 1000, 400), Reason::pot_and_water_too_light);
+    EXPECT_EQ(why(5800, 5800, 1000, 400), Reason::none); // nothing evaporated
+    EXPECT_EQ(why(5800, 5800.1, 1000, 400), Reason::pot_gained_mass);
+    EXPECT_EQ(why(5800, 800, 3000, 400), Reason::none); // all did
+    EXPECT_EQ(why(5800, 799.9, 3000, 400), Reason::pot_lost_mass);
+    EXPECT_EQ(why(5800, 5550, 1000, 1000), Reason::nothing_burned);
+    EXPECT_EQ(why(5800, 5550, 1000, 1000.1), Reason::more_left_than_laid);
+}
+
+TEST(Efficiency, IsNoneWhereNothingWasSpent) {
+    EXPECT_EQ(reason("EFFICIENCY", {1000, 5000, 5000}), Reason::char_exceeds_fuel);
+    EXPECT_EQ(reason("EFFICIENCY", {1000, 5000, 4999.5}), Reason::result_out_of_range);
+}
+
 PublishedTable const powers{
     {"FIREPOWER", {9592.104, 30}, {5.328947, half(1e-6)}, "9592.104/1800, by hand"},
     {"FIREPOWER", {18000, 60}, {5, 1e-15}, "By hand"},
@@ -118,6 +139,14 @@ PublishedTable const specific_fuels{
     {"SPECIFICFUEL", {500, 5000, omitted, omitted, omitted, omitted, 75}, {Error::number}, "A rise without readings"},
     {"SPECIFICFUEL", {500, 5000, omitted, 80, 20, omitted, 75}, {Error::number}, "The water cooled"},
 };
+
+TEST(SpecificFuel, NeedsARise) {
+    EXPECT_EQ(reason("SPECIFICFUEL", {500, 5000, omitted, 80, 80, omitted, 75}), Reason::end_not_above_start);
+    EXPECT_EQ(reason("SPECIFICFUEL", {500, 5000, "WBT 4.2.3", 95, 96, 95}), Reason::boiling_point_not_above_start);
+    EXPECT_EQ(reason("SPECIFICFUEL", {500, 5000, omitted, 20}), Reason::temperatures_missing);
+    EXPECT_EQ(reason("SPECIFICFUEL", {500, 5000, omitted, omitted, 80}), Reason::temperatures_missing);
+    EXPECT_EQ(reason("SPECIFICFUEL", {500, 5000, omitted, omitted, omitted, 95}), Reason::temperatures_missing);
+}
 
 TEST(SpecificFuel, IsDryWoodByWater) {
     specific_fuels.check();

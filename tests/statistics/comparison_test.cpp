@@ -33,6 +33,7 @@ TEST(Difference, ChangesItsSignWithTheOrderOfTheSeries) {
 TEST(Difference, StandsOnOneSeriesWhereOnlyThatScatters) {
     auto const row = parts("DIFFERENCE", {column({5, 5, 5}), column({6, 7, 9, 10})});
     EXPECT_NEAR(row.at(4), 3, 1e-14); // n - 1 of the series that scatters
+    EXPECT_NEAR(parts("DIFFERENCE", {column({6, 7, 9, 10}), column({5, 5, 5})}).at(4), 3, 1e-14);
     EXPECT_EQ(refusal("DIFFERENCE", {column({5, 5, 5}), column({6, 6})}).reason, Reason::no_scatter);
 }
 
@@ -69,7 +70,9 @@ TEST(Saving, PoolsVariancesOnlyWhenAsked) {
     EXPECT_NEAR(own.at(1), 0.301230, 5e-7);
     EXPECT_NEAR(own.at(2), 0.377195, 5e-7);
     EXPECT_NEAR(own.at(4), 9.2769, 5e-5);
-    EXPECT_EQ(refusal("SAVING", {column(base), column(improved), 0.95, 0.05}).reason, Reason::neither_true_nor_false);
+    Failure const why = refusal("SAVING", {column(base), column(improved), 0.95, 0.05});
+    EXPECT_EQ(why.reason, Reason::neither_true_nor_false);
+    EXPECT_EQ(why.argument, 3U);
 }
 
 TEST(Saving, HasLimitsThatLeaveOutNothingSavedJustWhenPIsSmall) {
@@ -111,6 +114,27 @@ TEST(Saving, NeedsMeansAboveZero) {
     EXPECT_EQ(refusal("SAVING", {column({-1, 1}), column({5, 6})}).reason, Reason::mean_not_positive);
     EXPECT_EQ(refusal("SAVING", {column({-1, 1}), column({5, 6})}).argument, 0U);
     EXPECT_EQ(refusal("SAVING", {column({5, 6}), column({-5, -6})}).argument, 1U);
+}
+
+TEST(Saving, NeedsTwoRunsOfEachSeriesAndSomeScatter) {
+    EXPECT_EQ(refusal("SAVING", {column({5}), column({6, 7})}).reason, Reason::too_few_runs);
+    EXPECT_EQ(refusal("SAVING", {column({5, 6}), column({6})}).argument, 1U);
+    EXPECT_EQ(refusal("SAVING", {column({5, 5}), column({6, 6})}).reason, Reason::no_scatter);
+}
+
+TEST(Saving, IsTheSameInAnyUnit) {
+    std::vector<double> small_base = base, small_improved = improved;
+    for (double& run : small_base)
+        run /= 1e5;
+    for (double& run : small_improved)
+        run /= 1e5;
+    for (double const pooled : {0.0, 1.0}) {
+        auto const large = parts("SAVING", {column(base), column(improved), 0.95, pooled});
+        auto const small = parts("SAVING", {column(small_base), column(small_improved), 0.95, pooled});
+        ASSERT_EQ(small.size(), large.size());
+        for (std::size_t i = 0; i < large.size(); ++i)
+            EXPECT_NEAR(small[i], large[i], 1e-12 * std::abs(large[i])) << i;
+    }
 }
 
 TEST(Saving, IsNegativeWhereMoreIsUsed) {

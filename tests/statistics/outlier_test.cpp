@@ -29,6 +29,7 @@ TEST(Outlier, CouldNotTellAmongThreeOrFourRuns) {
         EXPECT_EQ(share > 0.98, runs < 5) << runs << " runs";
     }
     EXPECT_EQ(refusal("OUTLIER", {column({1, 1, 1, 50})}).reason, Reason::too_few_for_outlier);
+    EXPECT_EQ(refusal("OUTLIER", {column({1, 1, 1, 50})}).argument, 0U);
     EXPECT_EQ(refusal("OUTLIER", {column({1, 1, 2, 50, absent, absent})}).reason, Reason::too_few_for_outlier);
     EXPECT_EQ(number("OUTLIER", {column({1, 1, 2, 1, 50})}), 5);
 }

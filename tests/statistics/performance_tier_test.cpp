@@ -1,5 +1,7 @@
 #include "calls.hpp"
 
+#include "functions/kernels/performance_tier.hpp"
+
 #include <cmath>
 
 namespace hearthcell::tests {
@@ -62,6 +64,15 @@ TEST(PerformanceTier, RefusesWhatTheMeasureCannotBe) {
         Failure const why = refusal("PERFORMANCETIER", {std::string(measure), value});
         EXPECT_EQ(why.reason, Reason::beyond_measure) << measure << " " << value;
         EXPECT_EQ(why.argument, 1U);
+    }
+}
+
+TEST(PerformanceTier, TakesTheMostThatTheMeasureCanBe) {
+    int measure = 0;
+    for (auto const& [most, tier_of_it] : {std::pair{1.0, 5}, {1000.0, 0}, {100000.0, 0}, {100.0, 5}, {1000.0, 0}}) {
+        EXPECT_EQ(kernels::performance_tier(most, {measure}), tier_of_it);
+        EXPECT_EQ(failure_of(kernels::performance_tier(most * 1.000005, {measure})).reason, Reason::beyond_measure);
+        ++measure;
     }
 }
 

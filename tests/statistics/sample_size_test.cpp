@@ -57,6 +57,25 @@ TEST(RunsNeeded, AreRefusedWhereNobodyWouldRunThem) {
     EXPECT_EQ(refusal("RUNSNEEDED", {0.0, 0.1}).reason, Reason::out_of_range) << "an empty cell";
 }
 
+TEST(RunsNeeded, AreTenThousandAtMost) {
+    double too_small = 0.01, answered = 0.1; // changes, of a coefficient of variation of 1
+    while (answered - too_small > 1e-9) {
+        double const change = (too_small + answered) / 2;
+        bool const refused = refusal("RUNSNEEDED", {1.0, change}).reason == Reason::too_many_runs;
+        (refused ? too_small : answered) = change;
+    }
+    EXPECT_EQ(number("RUNSNEEDED", {1.0, answered}), 10000);
+}
+
+TEST(RunsNeeded, AreFoundWhereTheFirstGuessIsFarOff) {
+    // Two runs of a t test of half the confidence have half the power to show anything; the normal approximation
+    // guesses 92 for these, and R's power.t.test(strict = TRUE) wants 105 of 173 for those.
+    EXPECT_EQ(kernels::runs_to_begin_with(0.1, 0.5, 0.5), 92);
+    EXPECT_EQ(number("RUNSNEEDED", {1.0, 0.1, 0.5, 0.5}), 2);
+    EXPECT_EQ(kernels::runs_to_begin_with(0.1, 0.5, 0.6), 173);
+    EXPECT_EQ(number("RUNSNEEDED", {1.0, 0.1, 0.5, 0.6}), 105);
+}
+
 TEST(RunsNeeded, AlwaysComeOutOfAnyArgumentsAllowed) {
     // Boost's noncentral t throws where the effect is out of proportion; nothing of that may be seen here.
     constexpr double shares[] = {0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1};

@@ -6,7 +6,8 @@
 // than 0.2 K/min, within 3 K of the boiling point. A thermometer that reads low, a boiling point of the wrong altitude
 // or weather, and the rolling boil that is commonly called 2 K early all show as a plateau beside the boiling point.
 // Without any plateau the boiling point itself is the level, as in a log that ends soon after the boil. Among several
-// plateaus the one nearest to the boiling point counts, and none after which the readings rise by another kelvin.
+// plateaus the one nearest to the boiling point counts, and none after which the readings rise by more than a
+// kelvin.
 // Slope, length, the 3 K and the default tolerance are common practice, no source.
 
 #include "functions/kernels/log/crossing.hpp"
@@ -20,6 +21,7 @@ inline constexpr double flat = 0.2;                // K/min
 inline constexpr std::size_t plateau_sections = 3; // a minute each, or a reading each in a sparse log
 inline constexpr double further_rise = 1;          // K
 inline constexpr double same_level = 0.5;          // K, between sections of one plateau
+inline constexpr std::size_t most_sections = 240;  // that a level is the mean of, so that the time stays linear
 } // namespace boil
 
 struct BoilQuery {
@@ -28,9 +30,8 @@ struct BoilQuery {
 
 struct Boil {
     Reason reason = Reason::none;
-    double minutes = 0;     ///< from the start minute
-    double level = absent;  ///< of the plateau, where there is one
-    double temperature = 0; ///< at which the boil was taken to begin
+    double minutes = 0;    ///< from the start minute
+    double level = absent; ///< of the plateau, where there is one
 };
 
 /// The log cut into sections of a minute, each shown by the middle one of its readings.
@@ -55,20 +56,21 @@ inline double plateau_level(Log log, double boiling_point) {
     using namespace boil;
     std::vector<Reading> const sections = sections_of(log);
     // What is still to come decides, so the log is read backwards: the highest level from here on.
-    std::vector<double> later(sections.size() + 1, -1e9);
+    std::vector<double> later(sections.size() + 1, -std::numeric_limits<double>::infinity());
     for (std::size_t i = sections.size(); i-- > 0;)
         later[i] = std::max(later[i + 1], sections[i].temperature);
     double nearest = absent;
     for (std::size_t i = 0; i + plateau_sections <= sections.size(); ++i) {
         Line const line = fit_line(Log(sections).subspan(i, plateau_sections));
-        if (std::abs(line.slope) > flat || std::abs(line.temperature - boiling_point) > farthest_plateau)
+        if (std::abs(line.slope) >= flat)
             continue;
         double sum = 0;
         std::size_t end = i;
-        for (; end < sections.size() && std::abs(sections[end].temperature - line.temperature) <= same_level; ++end)
+        std::size_t const last = std::min(i + most_sections, sections.size());
+        for (; end < last && std::abs(sections[end].temperature - line.temperature) <= same_level; ++end)
             sum += sections[end].temperature;
         double const level = end > i ? sum / double(end - i) : line.temperature;
-        bool const last_word = later[std::max(end, i + 1)] <= level + further_rise;
+        bool const last_word = later[i + 1] <= level + further_rise;
         bool const nearer = is_absent(nearest) || std::abs(level - boiling_point) < std::abs(nearest - boiling_point);
         if (last_word && nearer && std::abs(level - boiling_point) <= farthest_plateau)
             nearest = level;
@@ -83,8 +85,8 @@ inline Boil find_boil(Log log, BoilQuery const& query) {
         return {Reason::too_few_readings};
     Boil result;
     result.level = plateau_level(log, query.boiling_point);
-    result.temperature = (is_absent(result.level) ? query.boiling_point : result.level) - query.tolerance;
-    Crossing const reached = lasting_crossing(log, result.temperature, true, query.hold);
+    double const temperature = (is_absent(result.level) ? query.boiling_point : result.level) - query.tolerance;
+    Crossing const reached = lasting_crossing(log, temperature, true, query.hold);
     if (reached.kind == Crossing::Kind::none)
         return {Reason::no_boil_found};
     if (reached.kind == Crossing::Kind::beyond_from_start)

@@ -27,9 +27,10 @@ inline bool is_beyond(Reading const& reading, double level, bool rising) {
     return rising ? reading.temperature >= level : reading.temperature <= level;
 }
 
-/// How many readings count as those that follow reading i: one past the last of them. Never falls as i rises.
+/// How many readings count as those that follow reading i: one past the last of them, from which the search for that of
+/// the next reading goes on.
 inline std::size_t end_of_watch(Log log, std::size_t i, std::size_t from, double minutes) {
-    std::size_t end = std::max(from, i);
+    std::size_t end = from;
     while (end < log.size() && log[end].minute <= log[i].minute + minutes)
         ++end;
     return std::max(end, std::min(i + least_ahead, log.size()));
@@ -70,15 +71,15 @@ inline Crossing lasting_crossing(Log log, double level, bool rising, double minu
             beyond += is_beyond(log[end], level, rising) ? 1 : 0;
         bool const here = is_beyond(log[i], level, rising);
         if (here && 4 * beyond >= 3 * (end - i)) {
-            Crossing const from_start{Crossing::Kind::beyond_from_start, log[0].minute, 0};
             if (i == 0)
-                return from_start;
-            std::size_t first = i; // back to a reading that is not beyond, so that there is a passage to be found
+                return {Crossing::Kind::beyond_from_start, log[0].minute, 0};
+            // Back to a reading that is not beyond, so that there is a passage to be found. Where all before i are
+            // beyond, one that is not comes after i, or else the first reading would have lasted.
+            std::size_t first = i;
             while (first > 0 && (log[first].minute >= log[i].minute - minutes || first + least_ahead > i ||
                                  is_beyond(log[first], level, rising)))
                 --first;
-            Crossing const passage = best_passage(log, level, rising, first, end);
-            return passage.kind == Crossing::Kind::none ? from_start : passage;
+            return best_passage(log, level, rising, first, end);
         }
         beyond -= here ? 1 : 0;
     }
@@ -89,8 +90,7 @@ inline Crossing lasting_crossing(Log log, double level, bool rising, double minu
 inline Crossing time_at(Log log, double target) {
     if (log.front().temperature == target)
         return {Crossing::Kind::found, log.front().minute, 0};
-    Crossing const result = lasting_crossing(log, target, log.front().temperature < target);
-    return result.kind == Crossing::Kind::found ? result : Crossing{};
+    return lasting_crossing(log, target, log.front().temperature < target);
 }
 
 } // namespace hearthcell::kernels

@@ -71,8 +71,7 @@ inline Forecast boil_forecast(Log log, double boiling_point) {
     HeatingFit const& fit = result.fit;
     if (speeds_up(fit) || fit.decay <= heating::least_decay)
         return {Reason::heating_speeds_up};
-    double const last_speed = fit.rate * std::exp(-fit.decay);
-    if (!(fit.rate > 0) || !(last_speed > 0))
+    if (!(fit.rate > 0))
         return {Reason::not_heating};
     double const rise = (boiling_point - fit.level) / fit.rate;
     if (!fit.sound || fit.decay * rise >= 1)

@@ -9,7 +9,7 @@
 
 namespace hearthcell::kernels {
 
-/// From here on a finding is made. Common practice, no source, but what physics forbids.
+/// Where findings begin. Common practice, no source, but what physics forbids.
 namespace log_limits {
 inline constexpr std::size_t most_findings = 200;
 // times
@@ -62,7 +62,7 @@ private:
 };
 
 struct LogQuery {
-    double boiling_point = absent, water = absent, air = absent, power = 8;
+    double boiling_point, water, air, power; ///< the first three may be absent
 };
 
 /// What the readings would be in minutes and °C, as far as it can be told; slips of the clock are left out.
@@ -74,7 +74,8 @@ void check_temperatures(std::vector<Reading> log, LogQuery const& query, Finding
 /// least.
 std::vector<Reading> check_jumps(std::vector<Reading> log, LogQuery const& query, Findings& findings);
 
-/// Standard deviation of the readings, from how each differs from the middle of its neighbours; wild ones hardly count.
+/// Standard deviation of the readings, from how each differs from the middle of its neighbours; a wild one hardly
+/// counts. 0 for so few that one wild reading would decide.
 double noise_of(Log log);
 
 /// The temperature that the log starts at, whatever its first reading alone says.

@@ -154,7 +154,8 @@ std::vector<Reading> follow(Log log, Reach const& reach, Findings& findings) {
 } // namespace
 
 double noise_of(Log log) {
-    if (log.size() < 5)
+    constexpr std::size_t least_readings = 9; // a reading has a say in three differences, of which there are two fewer
+    if (log.size() < least_readings)
         return 0;
     std::vector<double> off;
     off.reserve(log.size());

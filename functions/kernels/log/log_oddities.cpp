@@ -3,6 +3,7 @@
 #include "functions/kernels/log/log_check.hpp"
 
 #include <cmath>
+#include <limits>
 
 namespace hearthcell::kernels {
 namespace {
@@ -14,7 +15,7 @@ void report_above_boiling(Log log, LogQuery const& query, double noise, Findings
     double const limit = boiling_limit(query) + above_boiling + 3 * noise;
     for (std::size_t i = 0; i < log.size();) {
         std::size_t end = i;
-        double top = -1e9;
+        double top = -std::numeric_limits<double>::infinity();
         for (; end < log.size() && log[end].temperature > limit; ++end)
             top = std::max(top, log[end].temperature);
         if (end > i)
@@ -27,13 +28,13 @@ void report_above_boiling(Log log, LogQuery const& query, double noise, Findings
     }
 }
 
-/// The smallest difference between readings: the step of the display.
+/// The smallest difference between readings: the step of the display; infinite where none differ.
 double display_step(Log log) {
-    double step = 1e9;
+    double step = std::numeric_limits<double>::infinity();
     for (std::size_t i = 1; i < log.size(); ++i)
         if (double const change = std::abs(log[i].temperature - log[i - 1].temperature); change > 1e-6)
             step = std::min(step, change);
-    return step < 1e9 ? step : 0;
+    return step;
 }
 
 void report_stuck(Log log, LogQuery const& query, double noise, Findings& findings) {

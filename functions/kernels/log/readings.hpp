@@ -7,6 +7,7 @@
 #include "functions/values.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <span>
 
 namespace hearthcell::kernels {
@@ -48,10 +49,6 @@ inline Readings read_log(Block const& times, Block const& temperatures) {
     auto const is_reading = [&](std::size_t i) {
         return is_number(times.numbers[i]) && is_number(temperatures.numbers[i]);
     };
-    std::size_t count = 0;
-    for (std::size_t i = 0; i < times.numbers.size(); ++i)
-        count += is_reading(i) ? 1 : 0;
-    result.log.reserve(count);
     for (std::size_t i = 0; i < times.numbers.size(); ++i)
         if (is_reading(i))
             result.log.push_back({times.numbers[i], temperatures.numbers[i], unsigned(i + 1)});
@@ -75,7 +72,7 @@ inline double middle(double a, double b, double c) {
 inline double highest(Log log) {
     if (log.size() < 3)
         return std::max(log.front().temperature, log.back().temperature);
-    double result = -1e9;
+    double result = -std::numeric_limits<double>::infinity();
     for (std::size_t i = 2; i < log.size(); ++i)
         result = std::max(result, middle(log[i - 2].temperature, log[i - 1].temperature, log[i].temperature));
     // A log that still rises as it ends has its highest reading last, without a witness but the one before it.

@@ -17,7 +17,7 @@ inline Readings readings_of_stretch(Readings all, double from, double to) {
         between(all.log, is_absent(from) ? all.log.front().minute : from, is_absent(to) ? all.log.back().minute : to);
     if (stretch.size() < 2)
         all.failure = {Reason::too_few_readings};
-    else if (stretch.size() < all.log.size())
+    else if (stretch.size() != all.log.size())
         all.log = std::vector<Reading>(stretch.begin(), stretch.end());
     return all;
 }

@@ -44,7 +44,7 @@ double minutes_in(Log log, Findings& findings) {
     double scale = 1;
     if (within_a_minute)
         scale = is_too_slow(span * day, step * day, rise) ? day / hour : day;
-    else if (rise >= slow_rise && rise / span > fast_rate)
+    else if (rise / span > fast_rate)
         scale = day / hour;
     else if (is_too_slow(span, step, rise))
         scale = 1 / hour;
