@@ -8,6 +8,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <thread>
 
 namespace {
 
@@ -58,8 +59,7 @@ public:
     }
 
 private:
-    /// Calc's own caches, and its memory for whole columns, are as large as they get: an empty add-in makes it grow so,
-    /// too. Gives the memory in MB.
+    /// Calc's own caches are as large as they get: an empty add-in makes it grow so, too. Gives the memory in MB.
     double warm_up() {
         {
             auto const document = storm::new_document(office_, {});
@@ -69,6 +69,12 @@ private:
         }
         storm::Tally uncounted;
         blow(wish_.seed, uncounted);
+        return settled_megabytes();
+    }
+
+    /// What the office holds, when all that has been freed is given back.
+    [[nodiscard]] double settled_megabytes() const {
+        std::this_thread::sleep_for(std::chrono::seconds(5));
         return storm::resident_megabytes(office_.process_id());
     }
 
@@ -87,7 +93,7 @@ private:
     }
 
     bool report(double warm) {
-        double const last = storm::resident_megabytes(office_.process_id());
+        double const last = settled_megabytes();
         tally_.print();
         auto const gaps = tally_.gaps();
         for (std::string const& gap : gaps)
@@ -108,11 +114,19 @@ private:
     std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
 };
 
+/// For the office that is started later: its memory shall tell what it holds, and nothing else.
+void prepare_for_measuring() {
+    // Else it grows with the number of threads that have ever handed over a whole column.
+    ::setenv("MALLOC_ARENA_MAX", "1", 1);
+    char const* const others = std::getenv("LD_PRELOAD"); // sanitizers must come first
+    std::string const all = others != nullptr ? std::string(others) + ":" + GIVE_BACK_MEMORY : GIVE_BACK_MEMORY;
+    ::setenv("LD_PRELOAD", all.c_str(), 1);
+}
+
 } // namespace
 
 int main(int count, char** words) {
-    // Else the office's memory grows with the number of threads that have ever handed over a whole column.
-    ::setenv("MALLOC_ARENA_MAX", "1", 1);
+    prepare_for_measuring();
     try {
         return Storm(wish_of(count, words)).rage() ? 0 : 1;
     } catch (std::exception const& problem) {

@@ -34,6 +34,7 @@ Call RandomCalls::call(Function const& function, bool nestable) {
     if (nestable && function.name == "EXPLAIN" && chance_.happens(0.9))
         explain(*chance_.one_of(functions_), result);
     spare_time(result);
+    keep_to_the_rules(result);
     if (chance_.happens(0.02))
         result.operands.push_back(operands_.number(1));
     if (chance_.happens(0.02))
@@ -43,17 +44,33 @@ Call RandomCalls::call(Function const& function, bool nestable) {
     return result;
 }
 
+namespace {
+
+bool has(Call const& call, Written how) {
+    return std::ranges::any_of(call.operands, [how](Operand const& operand) { return operand.how == how; });
+}
+
+void leave_out(Call& call, Written how) {
+    std::ranges::replace_if(
+        call.operands, [how](Operand const& operand) { return operand.how == how; }, Operand{});
+}
+
+} // namespace
+
 /// An array, which a nested call may give, too, makes Calc call once for each element of it and of all ranges beside
 /// it, and hand over every long range each time: whole rows, 16,384 times 16,384 cells.
 void RandomCalls::spare_time(Call& call) {
-    auto const is_long = [](Operand const& operand) {
-        return operand.how == Written::whole_column || operand.how == Written::whole_row;
-    };
-    auto const may_repeat = [](Operand const& operand) {
-        return operand.how == Written::inline_array || operand.how == Written::nested_call;
-    };
-    if (std::any_of(call.operands.begin(), call.operands.end(), is_long))
-        std::replace_if(call.operands.begin(), call.operands.end(), may_repeat, Operand{});
+    if (has(call, Written::whole_column) || has(call, Written::whole_row)) {
+        leave_out(call, Written::inline_array);
+        leave_out(call, Written::nested_call);
+    }
+}
+
+/// Of a range with errors Calc shows Err:504; but its first error where, among arguments without end, one is left out
+/// and an array follows.
+void RandomCalls::keep_to_the_rules(Call& call) {
+    if (call.function->name == "EXPLAIN" && has(call, Written::omitted))
+        leave_out(call, Written::inline_array);
 }
 
 void RandomCalls::explain(Function const& function, Call& call) {

@@ -27,6 +27,7 @@ private:
     Operand inner_call();
     Call call(Function const& function, bool nestable);
     void spare_time(Call& call);
+    void keep_to_the_rules(Call& call);
     void explain(Function const& function, Call& call);
 
     Chance& chance_;
