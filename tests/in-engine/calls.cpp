@@ -92,6 +92,12 @@ Call Calls::of(Function const& function, Example const& example) {
     return result;
 }
 
+Call question_about(Call const& call) {
+    Call question{find_function("EXPLAIN"), call.texts, {}};
+    question.texts.insert(question.texts.begin(), "\"" + std::string(call.function->name) + "\"");
+    return question;
+}
+
 Example const& sound_example(Function const& function) {
     for (Example const& example : function.examples)
         if (example.expected.kind != Expected::Kind::error)

@@ -20,6 +20,9 @@ struct Call {
     [[nodiscard]] CellValue expected() const;
 };
 
+/// The question to EXPLAIN what is right or wrong with a call.
+Call question_about(Call const& call);
+
 /// Turns examples into calls; an example's columns are written into the sheet from column AA on.
 class Calls {
 public:

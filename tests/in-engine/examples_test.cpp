@@ -26,11 +26,9 @@ TEST_F(Calc, ExplainsEveryExampleInTheKernelsOwnWords) {
     for (Group const& group : catalogue()) {
         for (Function const& function : group.functions) {
             for (Example const& example : function.examples) {
-                Call call = calls.of(function, example);
-                call.texts.insert(call.texts.begin(), "\"" + std::string(function.name) + "\"");
-                sentences.push_back(function.name == "EXPLAIN" ? "Fine." : explain(function, call.values));
-                call.function = find_function("EXPLAIN");
-                formulas.push_back(call.formula());
+                Call const call = calls.of(function, example);
+                sentences.push_back(explain(function, call.values));
+                formulas.push_back(question_about(call).formula());
             }
         }
     }
