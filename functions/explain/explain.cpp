@@ -87,7 +87,9 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
     if (why.reason != Reason::out_of_range)
         return sentence;
-    std::string const meant = probably_meant(argument, number ? *number : read_scalar(argument, value).number);
+    double const read = number ? *number : read_scalar(argument, value).number;
+    bool const zero_in_words = !number && read == 0; // the hint to a 0 speaks of an empty cell, which is no text
+    std::string const meant = zero_in_words ? "" : probably_meant(argument, read);
     if (meant.empty())
         return sentence;
     sentence.back() = meant.front() >= 'A' ? '.' : ':'; // a sentence of its own begins with a capital, others with {x}

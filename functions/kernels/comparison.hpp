@@ -11,8 +11,8 @@ struct Compared {
     double degrees_of_freedom;
 };
 
-/// Each series with its own variance: Welch's difference, degrees of freedom by Satterthwaite. Both variances must
-/// not be 0.
+/// Each series with its own variance: Welch's difference, degrees of freedom by Satterthwaite. One of the
+/// variances at least is above 0; the least that series.hpp tells from 0 keeps the scaled one above it, too.
 inline Compared with_own_variances(Series const& baseline, Series const& fresh, double factor) {
     double const of_baseline = baseline.variance_of_mean(), of_new = fresh.variance_of_mean();
     double const scaled = factor * factor * of_baseline;

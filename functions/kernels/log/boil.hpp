@@ -62,7 +62,9 @@ inline double plateau_level(Log log, double boiling_point) {
     double nearest = absent;
     for (std::size_t i = 0; i + plateau_sections <= sections.size(); ++i) {
         Line const line = fit_line(Log(sections).subspan(i, plateau_sections));
-        if (std::abs(line.slope) >= flat)
+        // A level lies within same_level of its line; twice that leaves room for rounding.
+        if (std::abs(line.slope) >= flat ||
+            std::abs(line.temperature - boiling_point) > farthest_plateau + 2 * same_level)
             continue;
         double sum = 0;
         std::size_t end = i;

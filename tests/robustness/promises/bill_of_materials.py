@@ -1,7 +1,7 @@
 """The package's bill of materials is true: it names each file of the package with its SHA-256, every library that ours
 need, and the Boost whose headers were compiled in.
 
-bill_of_materials.py PACKAGE COMPILE_COMMANDS.JSON LIBRARY…"""
+bill_of_materials.py EDITION PACKAGE COMPILE_COMMANDS.JSON LIBRARY…"""
 
 import hashlib
 import json
@@ -34,7 +34,7 @@ def boost_compiled_in(commands):
     return ".".join(re.search(r'BOOST_LIB_VERSION "(\d+)_(\d+)', told).groups())
 
 
-def main(package_file, compile_commands, *libraries):
+def main(edition, package_file, compile_commands, *libraries):
     with zipfile.ZipFile(package_file) as package:
         bill = json.loads(package.read(BILL))
         components = bill["components"]
@@ -49,6 +49,11 @@ def main(package_file, compile_commands, *libraries):
         boost = boost_compiled_in(json.load(file))
     if not any(part["name"] == "Boost.Math" and part["version"].startswith(boost) for part in components):
         faults.append(f"does not name Boost {boost}")
+    if bill["metadata"]["component"]["version"] != edition:
+        faults.append(f"is not of edition {edition}")
+    compiler = subprocess.run(["c++", "-dumpfullversion"], check=True, capture_output=True, text=True).stdout.strip()
+    if not any("libstdc++, headers" in part["name"] and part.get("version") == compiler for part in components):
+        faults.append(f"does not name the C++ library of the compiler, {compiler}")
     for part in components:
         if part["type"] == "library" and not part["licenses"][0]["license"]["id"]:
             faults.append(f"{part['name']} has no licence")

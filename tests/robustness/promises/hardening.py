@@ -1,5 +1,6 @@
 """The libraries of the package are hardened: what the loader has filled in is read-only before the first call, no memory is
-both written and run, stacks and copies are checked, and returns and jumps are marked for the processor's own checks.
+both written and run, stacks and copies are checked. Our own code is compiled for the processor's checks of returns and
+jumps; the libraries bear no such mark, since Debian's start-up objects lack it.
 
 hardening.py COMPILE_COMMANDS.JSON LIBRARY…"""
 

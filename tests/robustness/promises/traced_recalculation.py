@@ -14,6 +14,7 @@ import zipfile
 # and unwinding the stack of each look would take most of the time.)
 KINDS = ("trace=open,openat,openat2,creat,mkdir,mkdirat,unlink,unlinkat,rename,renameat,renameat2,link,symlink,truncate,"
          "mknod,memfd_create,socket,socketpair,connect,bind,listen,pipe,pipe2,fork,vfork,clone,clone3,execve")
+QUIET = {"timeout": 300, "stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
 OURS, CALCS = "/stove.so(", "/libsclo.so("
 
 
@@ -31,6 +32,10 @@ def events(log):
         yield call, frames
 
 
+def trace(log, command):
+    subprocess.run(["strace", "-f", "-k", "-qq", "-o", log, "-e", KINDS, *command], check=True, **QUIET)
+
+
 def recalculated(package, guide, office, folder):
     """The guide's first sheet as Calc works it out, and the trace."""
     with zipfile.ZipFile(package) as content: # what lies unpacked among the bundled extensions counts as installed
@@ -38,13 +43,12 @@ def recalculated(package, guide, office, folder):
     convert = [office, "--headless", "--norestore", f"-env:UserInstallation=file://{folder}/profile",
                f"-env:BUNDLED_EXTENSIONS=file://{folder}/bundled", "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76",
                "--outdir", folder, guide]
-    quiet = {"timeout": 300, "stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
     # A new profile asks to be started again, at times twice.
-    if not any(subprocess.run(convert, check=False, **quiet).returncode == 0 for _ in range(3)):
+    if not any(subprocess.run(convert, check=False, **QUIET).returncode == 0 for _ in range(3)):
         sys.exit("LibreOffice does not start")
     sheet = folder / pathlib.Path(guide).with_suffix(".csv").name
     sheet.unlink()
-    subprocess.run(["strace", "-f", "-k", "-qq", "-o", folder / "trace", "-e", KINDS, *convert], check=True, **quiet)
+    trace(folder / "trace", convert)
     return sheet.read_text(encoding="utf-8"), list(events(folder / "trace"))
 
 
@@ -63,10 +67,21 @@ def faults(sheet, traced, guide):
             yield "\n   ".join([f"the add-in called {call}", *frames])
 
 
+def recognises_a_culprit(folder):
+    """Whether a library of the add-in's name that does open a file is found by the same means."""
+    (folder / "culprit").mkdir()
+    (folder / "culprit.c").write_text('#include <fcntl.h>\nint culprit(void) { return open("/dev/null", O_RDONLY); }\n')
+    subprocess.run(["cc", "-shared", "-fPIC", "-o", folder / "culprit/stove.so", folder / "culprit.c"], check=True)
+    trace(folder / "of culprit", ["/usr/bin/python3", "-c", f"import ctypes; ctypes.CDLL('{folder}/culprit/stove.so').culprit()"])
+    return any("/dev/null" in call and any(OURS in frame for frame in frames) for call, frames in events(folder / "of culprit"))
+
+
 def main(package, guide, office):
     with tempfile.TemporaryDirectory(prefix="hearthcell-") as folder:
         sheet, traced = recalculated(package, guide, office, pathlib.Path(folder))
         found = list(faults(sheet, traced, guide))
+        if not recognises_a_culprit(pathlib.Path(folder)):
+            found.append("a library that does open a file is not found")
     by_calc = sum(any(CALCS in frame for frame in frames) for _, frames in traced)
     print("\n".join(found) if found else f"{len(traced)} system calls, {by_calc} with Calc in the stack, none with the add-in")
     return 1 if found else 0
