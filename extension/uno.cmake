@@ -30,6 +30,8 @@ add_custom_target(office_headers DEPENDS ${OFFICE_HEADERS}.made)
 add_library(office_sdk INTERFACE)
 add_dependencies(office_sdk office_headers)
 target_include_directories(office_sdk SYSTEM INTERFACE ${OFFICE_SDK}/include ${OFFICE_HEADERS})
+# The office's headers name their own file in what they throw: not the folder of this build, which is another one elsewhere.
+target_compile_options(office_sdk INTERFACE -fmacro-prefix-map=${OFFICE_HEADERS}=uno)
 target_compile_definitions(office_sdk INTERFACE LINUX UNX CPPU_ENV=gcc3)
 target_link_options(office_sdk INTERFACE -L${OFFICE_SDK}/lib) # not link_directories: that would end up in the RPATH
 target_link_libraries(office_sdk INTERFACE uno_sal uno_cppu uno_cppuhelpergcc3 uno_salhelpergcc3)

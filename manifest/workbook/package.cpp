@@ -1,18 +1,17 @@
 #include "manifest/workbook/package.hpp"
 
+#include "manifest/pack/zip_file.hpp"
 #include "manifest/workbook/trouble.hpp"
 
 #include <array>
-#include <memory>
 #include <sstream>
 #include <string>
 #include <vector>
-#include <zip.h>
 
 namespace hearthcell::workbook {
 namespace {
 
-struct Entry {
+struct Part {
     std::string path, type, content;
 };
 
@@ -44,7 +43,7 @@ std::string type_of(pugi::xml_node document) {
 
 /// Namespaces of the whole document are declared at the root; an embedded one leans on them.
 void add_streams(pugi::xml_node document, pugi::xml_node outermost, std::string const& folder,
-                 std::vector<Entry>& entries) {
+                 std::vector<Part>& entries) {
     for (Stream const& stream : streams) {
         pugi::xml_document part;
         pugi::xml_node root = part.append_child(stream.root);
@@ -64,7 +63,7 @@ void add_streams(pugi::xml_node document, pugi::xml_node outermost, std::string 
 }
 
 /// Takes embedded documents out of their frames and leaves links to them.
-void take_out_objects(pugi::xml_node document, std::vector<Entry>& entries) {
+void take_out_objects(pugi::xml_node document, std::vector<Part>& entries) {
     int count = 0;
     for (pugi::xpath_node const& found : document.select_nodes(".//draw:object[office:document]")) {
         pugi::xml_node frame = found.node();
@@ -80,7 +79,7 @@ void take_out_objects(pugi::xml_node document, std::vector<Entry>& entries) {
     }
 }
 
-Entry manifest(std::string const& type, std::vector<Entry> const& entries) {
+Part manifest(std::string const& type, std::vector<Part> const& entries) {
     constexpr char space[] = "urn:oasis:names:tc:opendocument:xmlns:manifest:1.0";
     pugi::xml_document document;
     pugi::xml_node root = document.append_child("manifest:manifest");
@@ -92,34 +91,18 @@ Entry manifest(std::string const& type, std::vector<Entry> const& entries) {
         entry.append_attribute("manifest:media-type") = what.c_str();
     };
     list("/", type);
-    for (Entry const& entry : entries)
+    for (Part const& entry : entries)
         list(entry.path, entry.type);
     return {"META-INF/manifest.xml", "text/xml", text_of(document)};
 }
 
-void write(std::vector<Entry> const& entries, std::filesystem::path const& file) {
-    int problem = 0;
-    std::unique_ptr<zip_t, void (*)(zip_t*)> archive(zip_open(file.c_str(), ZIP_CREATE | ZIP_TRUNCATE, &problem),
-                                                     zip_discard);
-    if (!archive)
-        throw Trouble("cannot write " + file.string());
-    for (Entry const& entry : entries) {
-        if (entry.path.ends_with('/')) // stands in the manifest only
-            continue;
-        zip_source_t* const source = zip_source_buffer(archive.get(), entry.content.data(), entry.content.size(), 0);
-        zip_int64_t const index = zip_file_add(archive.get(), entry.path.c_str(), source, ZIP_FL_ENC_UTF_8);
-        constexpr zip_uint16_t midnight = 0, first_of_2026 = ((2026 - 1980) << 9) | (1 << 5) | 1;
-        // The type comes first and plain, so that programs find it at a fixed place.
-        bool const plain = entry.path == "mimetype";
-        if (index < 0 ||
-            zip_set_file_compression(archive.get(), zip_uint64_t(index), plain ? ZIP_CM_STORE : ZIP_CM_DEFLATE, 9) !=
-                0 ||
-            zip_file_set_dostime(archive.get(), zip_uint64_t(index), midnight, first_of_2026, 0) != 0)
-            throw Trouble("cannot write " + file.string() + ": " + zip_strerror(archive.get()));
-    }
-    if (zip_close(archive.get()) != 0)
-        throw Trouble("cannot write " + file.string() + ": " + zip_strerror(archive.get()));
-    static_cast<void>(archive.release()); // closed
+/// All but the folders, which stand in the manifest only.
+void write(std::vector<Part> const& parts, std::filesystem::path const& file) {
+    std::vector<pack::Entry> entries;
+    for (Part const& part : parts)
+        if (!part.path.ends_with('/'))
+            entries.push_back({part.path, part.content});
+    pack::write_zip(entries, file);
 }
 
 } // namespace
@@ -132,11 +115,11 @@ void write_package(pugi::xml_document const& flat, std::filesystem::path const& 
         throw Trouble("pictures within the document are not provided for: leave them out");
 
     std::string const type = type_of(root) + (file.extension() == ".ots" ? "-template" : "");
-    std::vector<Entry> parts;
+    std::vector<Part> parts;
     take_out_objects(root, parts);
     add_streams(root, root, "", parts);
 
-    std::vector<Entry> entries{{"mimetype", "", type}};
+    std::vector<Part> entries{{"mimetype", "", type}};
     entries.insert(entries.end(), parts.begin(), parts.end());
     entries.push_back(manifest(type, parts));
     write(entries, file);
