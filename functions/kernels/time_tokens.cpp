@@ -68,10 +68,14 @@ private:
         std::size_t const whole = length_while(rest, is_digit);
         std::size_t end = whole;
         bool const has_mark = end < rest.size() && (rest[end] == '.' || rest[end] == ',');
-        std::size_t const decimals = has_mark ? length_while(rest.substr(end + 1), is_digit) : 0;
-        if (whole > most_digits || decimals > most_digits || (has_mark && decimals == 0))
+        if (whole > most_digits)
             return {};
-        end += has_mark ? 1 + decimals : 0;
+        if (has_mark) {
+            std::size_t const decimals = length_while(rest.substr(end + 1), is_digit);
+            if (decimals == 0 || decimals > most_digits)
+                return {};
+            end += 1 + decimals;
+        }
         std::string spelled(rest.substr(0, end));
         if (has_mark)
             spelled[whole] = '.';

@@ -11,10 +11,9 @@
 namespace hearthcell {
 
 template <std::size_t N> struct Dual {
-    double value = 0;
+    double value;
     std::array<double, N> slope{};
 
-    constexpr Dual() = default;
     constexpr Dual(double constant) : value(constant) {} // implicit: constants mix with inputs in equations
     constexpr Dual(double number, std::array<double, N> const& slopes) : value(number), slope(slopes) {}
 

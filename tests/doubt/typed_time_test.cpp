@@ -126,8 +126,8 @@ TEST(TypedTime, RefusesWhatCanBeReadInSeveralWaysOrInNone) {
 }
 
 TEST(TypedTime, RefusesMoreThan59BehindALargerUnit) {
-    expect_reason({"1:75", "1:60", "1:60:00", "1:00:60", "17m75s", "1h75", "1 h 90 min"}, Typed::as_it_stands,
-                  Reason::time_part_too_large);
+    expect_reason({"1:75", "1:60", "1:60:00", "1:00:60", "17m60s", "17m75s", "1h60", "1h75", "1 h 90 min"},
+                  Typed::as_it_stands, Reason::time_part_too_large);
 }
 
 TEST(TypedTime, TakesOneColonAsItWasTyped) {

@@ -79,6 +79,13 @@ TEST(HeatLoss, IsKnownHoweverNearTheWaterIsToTheAir) {
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {31, 30, 29}}, {water, 30.0})), Reason::air_not_below);
 }
 
+TEST(HeatLoss, IsNotToldWhereTheFitDoesNotSettle) {
+    // Gauss' and Newton's steps wander on these for hundreds of times; where they stood after thirty was no heat loss.
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30}, {38, 20, 28, 25}}, {water, 20.0})), Reason::not_cooling);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30, 40}, {35, 20, 27, 23, 20}}, {water, 20.0})),
+              Reason::not_cooling);
+}
+
 TEST(HeatLoss, TellsHowTheReadingsScatter) {
     auto const scatter = [](std::vector<kernels::Reading> const& log) {
         return kernels::heat_loss(log, {water, 20, 0}).scatter;

@@ -146,6 +146,8 @@ TEST(LogLimits, TakeAReadingForAnotherUnitThatThenGoesOnWithinOneAndAHalfSteps) 
     auto const log = [](double one) { return of({20, 24, 28, 32, 36, one + kelvin, 44, 48}); };
     expect_only(log(42), "looks like kelvin: it would be 42 °C", 6);
     expect_only(log(42.03), "K above its neighbours", 6);
+    // Of six steps the middle one, upwards, is the first, 10 K.
+    expect_only(of({20, 30, 31, 32, 33, 43 + kelvin, 44}), "looks like kelvin: it would be 43 °C", 6);
 }
 
 TEST(LogLimits, TakeNoReadingForAnotherUnitThatWouldBeFrozen) {
@@ -179,6 +181,16 @@ TEST(LogLimits, TakeReadingsForStuckWhereTheyShouldHaveChangedByMoreThanTwoAndAH
     expect_only(log(0.63), "for 2.52 min, where it changed by 1 K/min before", 8);
 }
 
+TEST(LogLimits, TakeTheSmallestDifferenceForTheStepOfTheDisplay) {
+    // Two minutes at 33 °C after 3 K/min: more than two and a half steps of 1 K, the first, and less than those of 3 K.
+    LogColumns log = every_minute({20, 21, 24, 27, 30, 33});
+    for (int i = 1; i <= 4; ++i) {
+        log.minutes.push_back(5 + i * 0.5);
+        log.temperatures.push_back(33);
+    }
+    expect_only(check(log), "for 2 min, where it changed by 3 K/min before", 6);
+}
+
 TEST(LogLimits, TakeThePaceBeforeAStuckReadingFromThreeMinutes) {
     expect_nothing(of({20, 30, 40, 40.3, 40.6, 40.9, 40.9, 40.9, 40.9, 40.9, 41.2, 41.5}));
     expect_only(of({20, 30, 40, 40.9, 40.9, 40.9, 40.9, 40.9, 41.2, 41.5}), "where it changed by 7 K/min before", 4);
@@ -191,6 +203,19 @@ TEST(LogLimits, TakeASteadyReadingForABoilWithinThreeKelvinsOfTheBoilingPoint) {
     expect_only(of(stuck(61.9, 3, 79.9, 5)), "stays at 79.9 °C", 7);
     expect_nothing(of(stuck(90, 0.5, 95, 8), {95.0})); // however slowly it came to the boil
     expect_only(of(stuck(96, -1, 93, 5), {95.0}), "changed by -1 K/min before", 4); // it cools
+}
+
+TEST(LogLimits, KnowTheStartWhateverTheFirstReadingAloneSays) {
+    auto const start = [](Readings const& temperatures) {
+        std::vector<kernels::Reading> log;
+        for (double const temperature : temperatures)
+            log.push_back({double(log.size()), temperature, 0});
+        return kernels::start_of(log);
+    };
+    EXPECT_EQ(start({90, 20}), 90);
+    EXPECT_EQ(start({90, 20, 21}), 21);
+    EXPECT_EQ(start({19, 20, 21}), 19);
+    EXPECT_EQ(start({90, 20, 21, 22}), 21);
 }
 
 TEST(LogLimits, WonderAtTheStartOfALogThatRisesBy20Kelvins) {

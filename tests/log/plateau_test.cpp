@@ -63,6 +63,12 @@ TEST(Plateau, IsTheMeanOfTheSectionsWithinHalfAKelvin) {
     EXPECT_EQ(level({92, 92, 92, 91}, 93), 92);
 }
 
+TEST(Plateau, IsTheMeanOfFourHoursAtMost) {
+    std::vector<double> temperatures(480, 92.4);
+    std::fill_n(temperatures.begin(), 240, 92.0);
+    EXPECT_EQ(level(temperatures, 92), 92);
+}
+
 TEST(Plateau, IsNotFollowedByARiseOfMoreThanAKelvin) {
     EXPECT_EQ(level({93, 93, 93, 94, 94, 94}, 93), 93);
     EXPECT_EQ(level({93, 93, 93, 94.02, 94.02, 94.02}, 93), 94.02);

@@ -89,6 +89,15 @@ TEST(ModelBoilTime, AgreesWithTheTextbookFormForAKnownPower) {
             }
 }
 
+TEST(ModelBoilTime, ComesToTheBoilWithHalfAWattToSpare) {
+    double const power = 12 * 80 + 0.5, capacity = kernels::water_capacity(5000.0, 20.0, 60.0) + 450;
+    double const standard_capacity = kernels::water_capacity(5000.0, 25.0, 100.0) + 450;
+    double const minutes = textbook(20, 60, 20, power, capacity, 12) / 60;
+    double const expected = textbook(25, 100, 20, power, standard_capacity, 12) / 60;
+    EXPECT_NEAR(number("MODELBOILTIME", {minutes, 20, 60, 20, 5000, 12, 450, 25, 100, 5000, 20}), expected,
+                1e-9 * expected);
+}
+
 TEST(ModelBoilTime, ShowsWhereTheProportionMisleads) {
     // 25 → 95 °C scaled to 75 K by proportion is 0.9 % above 20 → 95 °C, 20 → 87 °C at 4000 m 1.7 % below: constants as
     // above, seconds.

@@ -17,7 +17,7 @@ struct HeatLoss {
     Reason reason = Reason::none;
     double loss = 0;            ///< W/K
     double first = 0, last = 0; ///< fitted temperatures at the ends
-    double scatter = 0;         ///< K
+    double scatter = 0;         ///< K; 0 where two readings fix it
 };
 
 namespace cooling {
@@ -61,27 +61,31 @@ inline HeatLoss heat_loss(Log log, HeatLossQuery const& query) {
     Decay fit{sum / double(log.size()), 0};
     if (!(fit.height > 0))
         return {Reason::air_not_below};
-    constexpr int most_steps = 30;
+    constexpr int most_steps = 100;
+    double change = 0; // of the decay, in the last step
     for (int step = 0; step < most_steps; ++step) {
-        double const before = fit.decay;
+        change = fit.decay;
         fit = improved(log, middle, half, query.air, fit);
         if (!(fit.height > 0) || std::abs(fit.decay) > 20) // not the shape of a cooling; NaN ends here too
             return {Reason::not_cooling};
-        if (std::abs(fit.decay - before) <= 1e-12 * std::abs(fit.decay))
+        change = std::abs(fit.decay - change);
+        if (change <= 1e-12 * std::abs(fit.decay))
             break;
     }
+    // Noise can make the steps go to and fro for ever; a sum of very many readings is never still to the last digits.
+    if (!(fit.decay > 0) || change > 1e-9 * fit.decay)
+        return {Reason::not_cooling};
     HeatLoss result;
     result.first = query.air + fit.height * std::exp(fit.decay);
     result.last = query.air + fit.height * std::exp(-fit.decay);
-    if (!(fit.decay > 0))
-        return {Reason::not_cooling};
     double squares = 0;
     for (Reading const& reading : log) {
         double const off =
             reading.temperature - query.air - fit.height * std::exp(-fit.decay * (reading.minute - middle) / half);
         squares += off * off;
     }
-    result.scatter = log.size() > 2 ? std::sqrt(squares / double(log.size() - 2)) : 0;
+    if (log.size() > 2)
+        result.scatter = std::sqrt(squares / double(log.size() - 2));
     double const capacity = water_capacity(query.water, result.first, result.last) + query.pot; // J/K
     result.loss = capacity * fit.decay / (half * 60);
     return result;

@@ -146,8 +146,6 @@ inline HeatingFit fit_heating(Log log) {
         fit.level += step[0];
         fit.rate += step[1];
         fit.decay += step[2];
-        if (!(std::abs(fit.decay) < 2 * heating::most_decay))
-            return fit;
     }
     return fit;
 }

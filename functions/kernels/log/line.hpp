@@ -19,7 +19,7 @@ struct Line {
 inline Line fit_line(Log log) {
     double const n = double(log.size());
     // The means, each corrected by what its own rounding left over.
-    Line line{0, log.front().minute, log.front().temperature};
+    Line line{.minute = log.front().minute, .temperature = log.front().temperature};
     for (int pass = 0; pass < 2; ++pass) {
         double minutes = 0, temperatures = 0;
         for (Reading const& reading : log) {

@@ -96,10 +96,10 @@ public:
 private:
     void take(std::size_t i) {
         double const minute = log[i].minute;
-        if (!good.empty() && minute == good.back().minute)
-            report(i, "The time " + hundredths(minute) + " min is repeated.");
-        else if (!good.empty() && minute < good.back().minute)
+        if (!good.empty() && minute < good.back().minute)
             runs_backwards(i);
+        else if (!good.empty() && minute == good.back().minute)
+            report(i, "The time " + hundredths(minute) + " min is repeated.");
         else if (stands_too_late(i))
             mend(i, log[i + 1].minute,
                  "The time " + hundredths(minute) + " min stands before " + hundredths(log[i + 1].minute) + " min");
