@@ -156,6 +156,8 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
               "altitude is 20000, outside -450 to 9000 m: 20000 feet would be 6096 m.");
     EXPECT_EQ(says("BOILINGPOINT", {std::string("20000")}),
               "altitude is \"20000\", outside -450 to 9000 m: 20000 feet would be 6096 m.");
+    EXPECT_EQ(says("FIREPOWER", {std::string("0"), 30.0}), "fuel energy is \"0\", outside 1 to 10000000 kJ.")
+        << "a text is no empty cell";
     EXPECT_EQ(says("FUELENERGY", {column_with_text(), 0.12, 18.5}),
               "masses in row 2 is the text \"a bundle\"; a number is needed.");
     EXPECT_EQ(says("BOILINGPOINT", {1000.0, column({1013, 1020})}),
