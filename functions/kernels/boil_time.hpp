@@ -58,7 +58,8 @@ Real model_boil_time(Real const& minutes, Heating<Real> const& test, Heating<Rea
         capacity * rise / seconds / growth_quotient(Real(-loss * seconds / capacity)) + loss * (test.start - test.air);
     Real const first = power - loss * (standard.start - standard.air); // W into the pot as it starts
     Real const last = power - loss * (standard.end - standard.air);    // W into the pot as it boils
-    if (value_of(last) <= 0)                                           // which is below the first
+    // The first is above the last.
+    if (value_of(last) <= 0)
         return failure(Reason::never_boils);
     Real const standard_rise = standard.end - standard.start;
     Real const standard_capacity = water_capacity(standard.water, standard.start, standard.end) + pot;

@@ -7,15 +7,12 @@
 namespace hearthcell {
 
 template <unsigned Exponent, class Real> constexpr Real power(Real const& x) {
-    if constexpr (Exponent == 1) {
+    if constexpr (Exponent == 1)
         return x;
-    } else {
-        Real const of_square = power<Exponent / 2>(Real(x * x));
-        if constexpr (Exponent % 2 == 0)
-            return of_square;
-        else
-            return x * of_square;
-    }
+    else if constexpr (Exponent % 2 == 0)
+        return power<Exponent / 2>(Real(x * x));
+    else
+        return x * power<Exponent / 2>(Real(x * x));
 }
 
 /// The cube root of a positive number. The C library's is an ulp off, not by the same on every processor, and

@@ -64,11 +64,11 @@ inline HeatLoss heat_loss(Log log, HeatLossQuery const& query) {
     constexpr int most_steps = 100;
     double change = 0; // of the decay, in the last step
     for (int step = 0; step < most_steps; ++step) {
-        change = fit.decay;
+        double const before = fit.decay;
         fit = improved(log, middle, half, query.air, fit);
         if (!(fit.height > 0) || std::abs(fit.decay) > 20) // not the shape of a cooling; NaN ends here too
             return {Reason::not_cooling};
-        change = std::abs(fit.decay - change);
+        change = std::abs(fit.decay - before);
         if (change <= 1e-12 * std::abs(fit.decay))
             break;
     }
