@@ -2,13 +2,13 @@
 
 #include "flat_odf.hpp"
 #include "good_workbooks.hpp"
+#include "tests/support/content.hpp"
 #include "through_office.hpp"
 #include "zip_writer.hpp"
 
 #include <sys/stat.h>
 
 #include <fstream>
-#include <iterator>
 #include <stdexcept>
 
 namespace hearthcell::tests::archive {
@@ -18,11 +18,6 @@ using Path = std::filesystem::path;
 
 constexpr std::uint64_t bomb_size = std::uint64_t(3) << 30;
 
-std::string content_of(Path const& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 void write(Path const& file, std::string const& content) {
     std::ofstream out(file, std::ios::binary);
     out << content;
@@ -31,16 +26,16 @@ void write(Path const& file, std::string const& content) {
 }
 
 void cut_short(Path const& whole, Path const& file) {
-    std::string const content = content_of(whole);
-    write(file, content.substr(0, content.size() * 3 / 5));
+    std::string const bytes = content(whole);
+    write(file, bytes.substr(0, bytes.size() * 3 / 5));
 }
 
 void damage(Path const& whole, Path const& file) {
-    std::string content = content_of(whole);
-    std::size_t const in_the_cells = content.find("content.xml") + 200;
+    std::string bytes = content(whole);
+    std::size_t const in_the_cells = bytes.find("content.xml") + 200;
     for (std::size_t at = in_the_cells; at < in_the_cells + 20; ++at)
-        content.at(at) = static_cast<char>(content[at] ^ 0x55);
-    write(file, content);
+        bytes.at(at) = static_cast<char>(bytes[at] ^ 0x55);
+    write(file, bytes);
 }
 
 std::string letter(std::string const& media_type) {

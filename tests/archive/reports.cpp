@@ -1,6 +1,7 @@
 #include "reports.hpp"
 
 #include "flat_odf.hpp"
+#include "tests/support/content.hpp"
 
 #include <sys/stat.h>
 #define XXH_INLINE_ALL
@@ -8,8 +9,6 @@
 
 #include <cmath>
 #include <cstdio>
-#include <fstream>
-#include <iterator>
 #include <sstream>
 #include <stdexcept>
 
@@ -66,10 +65,9 @@ std::string hash(std::string const& content) {
 } // namespace
 
 std::string text_of(fs::path const& file) {
-    std::ifstream in(file, std::ios::binary);
-    if (!in)
+    if (!fs::exists(file))
         throw std::runtime_error("there is no " + file.string());
-    return {std::istreambuf_iterator<char>(in), {}};
+    return content(file);
 }
 
 Words csv_headings(fs::path const& file) {

@@ -1,5 +1,7 @@
 #include "run.hpp"
 
+#include "tests/support/content.hpp"
+
 #include <fcntl.h>
 #include <signal.h>
 #include <sys/prctl.h>
@@ -8,7 +10,6 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <fstream>
 #include <iterator>
 #include <sstream>
 #include <stdexcept>
@@ -20,11 +21,6 @@ namespace {
 
 namespace fs = std::filesystem;
 using namespace std::chrono_literals;
-
-std::string content_of(fs::path const& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 fs::path folder_of(std::string const& name) {
     return fs::path(RUNS) / name;
@@ -48,7 +44,7 @@ struct Facts {
 };
 
 Facts facts_of(pid_t process) {
-    std::string const line = content_of("/proc/" + std::to_string(process) + "/stat");
+    std::string const line = content("/proc/" + std::to_string(process) + "/stat");
     std::size_t const open = line.find('('), close = line.rfind(')');
     if (open == std::string::npos || close == std::string::npos)
         return {};
@@ -167,11 +163,11 @@ std::vector<pid_t> Running::offices() const {
 }
 
 std::string Running::said() const {
-    return content_of(folder_ / "stdout");
+    return content(folder_ / "stdout");
 }
 
 std::string Running::complained() const {
-    return content_of(folder_ / "stderr");
+    return content(folder_ / "stderr");
 }
 
 Words Running::left_behind() const {
@@ -181,7 +177,7 @@ Words Running::left_behind() const {
             left.push_back(entry.path());
     for (pid_t const process : all_processes()) { // every process of the run has the folder in its environment
         std::string const at = "/proc/" + std::to_string(process);
-        if (content_of(at + "/environ").find(temporary_.string()) != std::string::npos)
+        if (content(at + "/environ").find(temporary_.string()) != std::string::npos)
             left.push_back("process " + std::to_string(process) + " " + facts_of(process).name);
     }
     for (auto const& entry : fs::directory_iterator("/tmp")) // sockets of offices bear the number of their client

@@ -1,6 +1,7 @@
 #include "through_office.hpp"
 
 #include "flat_odf.hpp"
+#include "tests/support/content.hpp"
 #include "zip_writer.hpp"
 
 #include "office/text.hpp"
@@ -12,7 +13,6 @@
 
 #include <cstring>
 #include <fstream>
-#include <iterator>
 #include <sstream>
 #include <stdexcept>
 
@@ -82,9 +82,7 @@ void append(std::string& bytes, void const* what, std::size_t size) {
 /// A FORMULA record of BIFF8 goes: row, column, format (16 bits each), result (a double or an error). Looked for by
 /// place and result together, which is as good as unique and has to be there exactly once.
 void put_into_xls(std::filesystem::path const& file, std::vector<Older> const& list) {
-    std::ifstream in(file, std::ios::binary);
-    std::string bytes{std::istreambuf_iterator<char>(in), {}};
-    in.close();
+    std::string bytes = content(file);
     for (Older const& older : list) {
         auto const row = static_cast<std::uint16_t>(older.row), column = static_cast<std::uint16_t>(older.column);
         std::string place, result;

@@ -243,12 +243,7 @@ TEST(LogCheck, SaysASecondLogOnceAndGoesOnInIt) {
 }
 
 TEST(LogCheck, StopsAfterTwoHundredFindings) {
-    LogColumns log;
-    for (int i = 0; i < 1000; ++i) {
-        log.minutes.push_back(i);
-        log.temperatures.push_back(i % 2 == 0 ? 20 : absent);
-    }
-    std::vector<Finding> const findings = check(log);
+    std::vector<Finding> const findings = check(half_empty(1000));
     ASSERT_EQ(findings.size(), 201U);
     EXPECT_EQ(findings[0].row, 2U);
     EXPECT_EQ(findings[200].words, "and 300 more");

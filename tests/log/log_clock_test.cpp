@@ -10,19 +10,6 @@ LogColumns steady(Readings const& minutes) {
     return {minutes, Readings(minutes.size(), 50)};
 }
 
-/// Times from 0 on, a minute apart or as far as told.
-Readings every(double step, int count) {
-    Readings minutes;
-    for (int i = 0; i < count; ++i)
-        minutes.push_back(i * step);
-    return minutes;
-}
-
-Readings with(Readings minutes, Readings const& more) {
-    minutes.insert(minutes.end(), more.begin(), more.end());
-    return minutes;
-}
-
 /// Six readings so many minutes apart that rise by so many kelvin in all.
 std::vector<Finding> slow(double step, double rise) {
     return check(

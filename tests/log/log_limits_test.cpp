@@ -11,18 +11,10 @@ namespace {
 
 /// A reading a minute.
 LogColumns every_minute(Readings const& temperatures) {
-    LogColumns log{{}, temperatures};
-    for (std::size_t i = 0; i < temperatures.size(); ++i)
-        log.minutes.push_back(double(i));
-    return log;
+    return {every(1, int(temperatures.size())), temperatures};
 }
 std::vector<Finding> of(Readings const& temperatures, std::vector<Value> more = {}) {
     return check(every_minute(temperatures), std::move(more));
-}
-
-Readings with(Readings readings, Readings const& more) {
-    readings.insert(readings.end(), more.begin(), more.end());
-    return readings;
 }
 
 /// So many readings that waver by a tenth of a kelvin to either side. Of a normal distribution the middle one of the
@@ -244,12 +236,7 @@ TEST(LogLimits, LeaveTwoReadingsToBeChecked) {
 }
 
 TEST(LogLimits, KeepTwoHundredFindingsWithoutAWordOfMore) {
-    LogColumns log;
-    for (int i = 0; i < 400; ++i) {
-        log.minutes.push_back(i);
-        log.temperatures.push_back(i % 2 == 0 ? 20 : absent);
-    }
-    std::vector<Finding> const findings = check(log);
+    std::vector<Finding> const findings = check(half_empty(400));
     ASSERT_EQ(findings.size(), 200U);
     EXPECT_EQ(findings.back().row, 400U);
 }

@@ -65,6 +65,25 @@ void round_to(LogColumns& log, double display_step) {
         temperature = std::round(temperature / display_step) * display_step;
 }
 
+Readings every(double step, int count) {
+    Readings minutes;
+    for (int i = 0; i < count; ++i)
+        minutes.push_back(i * step);
+    return minutes;
+}
+
+Readings with(Readings readings, Readings const& more) {
+    readings.insert(readings.end(), more.begin(), more.end());
+    return readings;
+}
+
+LogColumns half_empty(int rows) {
+    LogColumns log{every(1, rows), Readings(std::size_t(rows), 20)};
+    for (std::size_t i = 1; i < log.temperatures.size(); i += 2)
+        log.temperatures[i] = nothing;
+    return log;
+}
+
 Block column(Readings const& readings) {
     return {readings.size(), 1, readings, {}};
 }

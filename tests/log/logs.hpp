@@ -47,6 +47,11 @@ LogColumns log_of(Pot const& pot, double step, double until, double boiling_poin
 void add_noise(LogColumns& log, double deviation, Random& random);
 void round_to(LogColumns& log, double display_step);
 
+Readings every(double step, int count); ///< times from 0 on
+Readings with(Readings readings, Readings const& more);
+/// A reading every minute, of which every second has no temperature.
+LogColumns half_empty(int rows);
+
 Block column(Readings const& readings);
 Block row(Readings const& readings);
 

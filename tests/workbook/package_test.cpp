@@ -1,10 +1,9 @@
 #include "manifest/workbook/package.hpp"
 
 #include "manifest/workbook/trouble.hpp"
+#include "tests/support/content.hpp"
 
-#include <fstream>
 #include <gtest/gtest.h>
-#include <iterator>
 #include <unistd.h>
 
 namespace hearthcell::workbook {
@@ -17,8 +16,7 @@ std::string packed(char const* body) {
     pugi::xml_document document;
     document.load_string(body);
     write_package(document, output);
-    std::ifstream file(output, std::ios::binary);
-    std::string const bytes{std::istreambuf_iterator<char>(file), {}};
+    std::string const bytes = tests::content(output);
     std::filesystem::remove(output);
     return bytes;
 }
