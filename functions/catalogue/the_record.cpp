@@ -90,8 +90,8 @@ constexpr std::array<double, 2> water_doubt{0.02, 2.0};
 constexpr std::array<double, 11> run{800.0, 5800.0, 20.0, 1000.0, 94.983, 5550.0, 400.0, 0.12, 18.5, blank, 50.0};
 constexpr std::array<double, 11> run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
 constexpr std::array<double, 1> short_doubt{0.02};
-// 10:00 and 25:30 as times of Calc, with a gap.
-constexpr std::array<double, 3> times{10 / 1440.0, blank, 25.5 / 1440};
+// 10:00 and 31:40 as times of Calc, with a gap.
+constexpr std::array<double, 3> times{10 / 1440.0, blank, (31 + 40 / 60.0) / 1440};
 
 constexpr Function functions[] = {
     {.name = "MINUTES",
@@ -102,13 +102,13 @@ constexpr Function functions[] = {
                  "Muda kwa dakika, kutokana na maandishi, saa ya Calc au safu wima yake"},
      .arguments = {{.name = "time",
                     .measure = Measure::words,
-                    .help = {"A text as 25:30, 17m06s or 1 h 5 min, a number (below 0.5 a time of Calc, from 3 on "
+                    .help = {"A text as 31:40, 12m45s or 1 h 8 min, a number (below 0.5 a time of Calc, from 3 on "
                              "minutes), or a row or column",
-                             "Un texte comme 25:30, 17m06s ou 1 h 5 min, un nombre (sous 0,5 une heure de Calc, dès 3 "
+                             "Un texte comme 31:40, 12m45s ou 1 h 8 min, un nombre (sous 0,5 une heure de Calc, dès 3 "
                              "des minutes) ou une ligne ou colonne",
-                             "Un texto como 25:30, 17m06s o 1 h 5 min, un número (bajo 0,5 una hora de Calc, desde 3 "
+                             "Un texto como 31:40, 12m45s o 1 h 8 min, un número (bajo 0,5 una hora de Calc, desde 3 "
                              "minutos) o una fila o columna",
-                             "Maandishi kama 25:30, 17m06s au 1 h 5 min, namba (chini ya 0.5 saa ya Calc, kuanzia 3 "
+                             "Maandishi kama 31:40, 12m45s au 1 h 8 min, namba (chini ya 0.5 saa ya Calc, kuanzia 3 "
                              "dakika), au safu"},
                     .kind = Kind::anything},
                    {.name = "typed as",
@@ -124,16 +124,16 @@ constexpr Function functions[] = {
          {.name = {"time", "temps", "tiempo", "muda"}, .measure = Measure::minutes, .low = 0, .high = longest_time},
      .kernel = Wordy{minutes},
      .equations =
-         {"texts by their own signs, 25:30 as mm:ss; numbers below 0.5 as parts of a day, from 3 on as minutes",
-          "texts by their own signs, 25:30 as mm:ss; numbers × 24, since Calc stored minutes as hours",
-          "texts by their own signs, 25:30 as hh:mm; numbers × 1440, parts of a day",
+         {"texts by their own signs, 31:40 as mm:ss; numbers below 0.5 as parts of a day, from 3 on as minutes",
+          "texts by their own signs, 31:40 as mm:ss; numbers × 24, since Calc stored minutes as hours",
+          "texts by their own signs, 31:40 as hh:mm; numbers × 1440, parts of a day",
           "texts by their own signs; numbers as minutes"},
      .sources = {definition},
-     .examples = {{{"25:30"}, {25.5, 1e-12}, "25 min 30 s"},
-                  {{"1 h 5 min"}, {65, 1e-12}, "60 + 5"},
+     .examples = {{{"31:40"}, {31.6666667, 5e-8}, "31 min 40 s: 31 + 40/60"},
+                  {{"1 h 8 min"}, {68, 1e-12}, "60 + 8"},
                   {{times}, {10, 1e-12}, "A column of times of Calc; a single cell shows its first"},
-                  {{1.0625, "mm:ss"}, {25.5, 1e-12}, "25:30 typed into a cell is 25 h 30 min = 1.0625 days"},
-                  {{1.0625}, {Error::number}, "Minutes, or 25:30 typed into a cell"},
+                  {{1.325, "mm:ss"}, {31.8, 1e-12}, "31:48 typed into a cell is 31 h 48 min = 1.325 days"},
+                  {{1.325}, {Error::number}, "Minutes, or 31:48 typed into a cell"},
                   {{"1:75"}, {Error::number}, "No time has 75 seconds behind its minutes"}},
      .remark = remarks::on_minutes},
     {.name = "UNCERTAINTY",

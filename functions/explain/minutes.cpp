@@ -8,7 +8,7 @@
 namespace hearthcell::remarks {
 namespace {
 
-constexpr std::string_view colon_words = "A text as 25:30 is minutes and seconds; for hours and minutes say \"hh:mm\".";
+constexpr std::string_view colon_words = "A text as 31:40 is minutes and seconds; for hours and minutes say \"hh:mm\".";
 
 /// A column in parts of a day into which someone typed minutes looks like this.
 bool most_are_below_noon(Block const& times) {

@@ -84,12 +84,12 @@ constexpr Meaning table[] = {
      "{argument} contradict one another: no quantities can be correlated like that (the matrix is not positive "
      "semidefinite)."},
     {Reason::time_unclear, Error::value,
-     "{argument} is {given}, which cannot be read as a time in one way only. Clear are 25.5 (minutes), 25:30 (mm:ss), "
-     "1:05:30 (h:mm:ss), 17'06\", 17 min 6 s and 1 h 5 min."},
+     "{argument} is {given}, which cannot be read as a time in one way only. Clear are 31.7 (minutes), 31:40 (mm:ss), "
+     "1:08:20 (h:mm:ss), 12'45\", 12 min 45 s and 1 h 8 min."},
     {Reason::time_part_too_large, Error::number,
      "{argument} is {given}, but minutes and seconds that follow a larger unit end at 59."},
     {Reason::time_of_either_kind, Error::number,
-     "{argument} is {given}, which may be minutes as well as a part of a day (25:30 typed into a cell is 1.0625 days). "
+     "{argument} is {given}, which may be minutes as well as a part of a day (31:48 typed into a cell is 1.325 days). "
      "Say how it was typed: \"mm:ss\", \"hh:mm\" or \"minutes\"."},
     {Reason::not_minutes_and_seconds, Error::number,
      "{argument} is {given}, which is no whole number of minutes of a day, so that it was not minutes and seconds that "

@@ -12,7 +12,7 @@ namespace hearthcell {
 inline constexpr double longest_time = 14400;
 
 /// What the plain numbers of a cell or of a column are. A cell does not tell whether its number is a time of Calc (a
-/// part of a day) or minutes, and 25:30 typed as minutes and seconds is 25 h 30 min to Calc, which is 1.0625 days.
+/// part of a day) or minutes, and 31:48 typed as minutes and seconds is 31 h 48 min to Calc, which is 1.325 days.
 enum class NumbersAre { parts_of_a_day, minutes, either };
 
 /// The largest number decides for all: a test in parts of a day ends before noon's 0.5, one in minutes lasts longer

@@ -36,7 +36,7 @@ double seconds_in(Token::Kind unit) {
     return unit == Token::Kind::hours ? 3600 : unit == Token::Kind::minutes ? 60 : 1;
 }
 
-/// Numbers with units, from the largest to the smallest, each at most once; the last unit may be missing: 1h05.
+/// Numbers with units, from the largest to the smallest, each at most once; the last unit may be missing: 1h08.
 double with_units(std::span<Token const> tokens) {
     double seconds = 0;
     Token::Kind before = Token::Kind::colon; // no unit yet; of units the smaller one is the greater kind

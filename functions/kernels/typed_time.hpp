@@ -13,8 +13,8 @@ enum class Typed { as_it_stands, minutes_and_seconds, hours_and_minutes, minutes
 /// Minutes, or a failure: time_unclear where a text can be read in several ways or in none, time_part_too_large where
 /// minutes or seconds that follow a larger unit go beyond 59.
 ///
-/// Read alike however it was typed: h:mm:ss, and whatever carries its units (17'06", 17m06s, 17 min 6 s, 1 h 5 min,
-/// 1h05). 25:30 is mm:ss unless it was typed as hours and minutes, and unclear as plain minutes. A plain number with
+/// Read alike however it was typed: h:mm:ss, and whatever carries its units (12'45", 12m45s, 12 min 45 s, 1 h 8 min,
+/// 1h08). 31:40 is mm:ss unless it was typed as hours and minutes, and unclear as plain minutes. A plain number with
 /// one decimal comma or point is minutes, and unclear as either of the two others.
 double minutes_of(std::string_view text, Typed typed);
 

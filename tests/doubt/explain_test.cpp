@@ -114,22 +114,22 @@ TEST(ExplainUncertainty, SaysWhenEverythingIsExact) {
 }
 
 TEST(ExplainMinutes, SaysHowANumberWasTaken) {
-    expect_says(explained("MINUTES", {0.017708333333333333}), {"Fine: time 25.5 min.", "a time of Calc"});
-    expect_says(explained("MINUTES", {25.5}), {"Fine: time 25.5 min.", "taken as minutes"});
+    expect_says(explained("MINUTES", {0.025}), {"Fine: time 36 min.", "a time of Calc"});
+    expect_says(explained("MINUTES", {31.7}), {"Fine: time 31.7 min.", "taken as minutes"});
     expect_says(explained("MINUTES", {0.0}), {"or an empty cell?"});
     EXPECT_EQ(explained("MINUTES", {0.25, std::string("minutes")}),
               "Fine: time 0.25 min. By \"minutes\": texts by their own signs; numbers as minutes.");
 }
 
 TEST(ExplainMinutes, SaysHowANumberWasTakenUnlessItWasTold) {
-    std::string const taken = "25.5 was taken as minutes: a time of Calc, a part of a day, is below 0.5.";
+    std::string const taken = "31.7 was taken as minutes: a time of Calc, a part of a day, is below 0.5.";
     for (Value const& typed : {Value(empty), Value(std::string("As it stands"))})
         EXPECT_EQ(
-            explained("MINUTES", {25.5, typed}),
-            "Fine: time 25.5 min. By \"as it stands\": texts by their own signs, 25:30 as mm:ss; numbers below 0.5 "
+            explained("MINUTES", {31.7, typed}),
+            "Fine: time 31.7 min. By \"as it stands\": texts by their own signs, 31:40 as mm:ss; numbers below 0.5 "
             "as parts of a day, from 3 on as minutes. " +
                 taken);
-    EXPECT_EQ(explained("MINUTES", {25.5, std::string("minutes")}).find("was taken"), std::string::npos);
+    EXPECT_EQ(explained("MINUTES", {31.7, std::string("minutes")}).find("was taken"), std::string::npos);
 }
 
 TEST(ExplainMinutes, SaysNothingOfNumbersWhereThereAreNone) {
@@ -139,7 +139,7 @@ TEST(ExplainMinutes, SaysNothingOfNumbersWhereThereAreNone) {
 
 TEST(ExplainMinutes, SaysWhatIsUnclear) {
     expect_says(explained("MINUTES", {1.0625}), {"time is 1.0625, which may be minutes", "\"mm:ss\""});
-    expect_says(explained("MINUTES", {std::string("1.05.30")}), {"time is \"1.05.30\"", "in one way only", "17'06\""});
+    expect_says(explained("MINUTES", {std::string("1.08.20")}), {"time is \"1.08.20\"", "in one way only", "12'45\""});
     expect_says(explained("MINUTES", {std::string("1:75")}), {"time is \"1:75\"", "end at 59"});
     expect_says(explained("MINUTES", {45000.6}), {"time is 45000.6", "subtract the first"});
     expect_says(explained("MINUTES", {0.0420138888888889, std::string("mm:ss")}), {"no whole number of minutes"});

@@ -99,30 +99,30 @@ TEST_F(Calc, PutsABudgetBesideItsValues) {
 }
 
 TEST_F(Calc, ReadsTimesHoweverTheyStandInCells) {
-    sheet.formulas("A1", {{"0:25:30"}, {"25:30"}, {"1:05:30"}, {"25.5"}}); // as typed: times of Calc, and a number
-    sheet.text("A5", "25:30");
-    sheet.text("A6", "17'06\"");
+    sheet.formulas("A1", {{"0:31:40"}, {"31:40"}, {"1:08:20"}, {"31.7"}}); // as typed: times of Calc, and a number
+    sheet.text("A5", "31:40");
+    sheet.text("A6", "12'45\"");
     sheet.text("A7", "1:75");
     auto const results = evaluate(
         {"=STOVE.MINUTES(A1)", "=STOVE.MINUTES(A2;\"mm:ss\")", "=STOVE.MINUTES(A2)", "=STOVE.MINUTES(A3)",
          "=STOVE.MINUTES(A4)", "=STOVE.MINUTES(A5)", "=STOVE.MINUTES(A6)", "=STOVE.MINUTES(A7)", "=STOVE.MINUTES(A8)",
-         "=STOVE.MINUTES(\"1 h 5 min\")", "=STOVE.MINUTES(\"soon\")", "=STOVE.MINUTES(NA())"});
-    EXPECT_EQ(results[0], CellValue(25.5));
-    EXPECT_EQ(results[1], CellValue(25.5));
+         "=STOVE.MINUTES(\"1 h 8 min\")", "=STOVE.MINUTES(\"soon\")", "=STOVE.MINUTES(NA())"});
+    EXPECT_EQ(results[0], CellValue(31 + 40 / 60.0));
+    EXPECT_EQ(results[1], CellValue(31 + 40 / 60.0));
     EXPECT_EQ(results[2], CellValue(not_a_result)); // minutes, or minutes and seconds?
-    EXPECT_EQ(results[3], CellValue(65.5));
-    EXPECT_EQ(results[4], CellValue(25.5));
-    EXPECT_EQ(results[5], CellValue(25.5));
-    EXPECT_EQ(results[6], CellValue(17.1));
+    EXPECT_EQ(results[3], CellValue(68 + 20 / 60.0));
+    EXPECT_EQ(results[4], CellValue(31.7));
+    EXPECT_EQ(results[5], CellValue(31 + 40 / 60.0));
+    EXPECT_EQ(results[6], CellValue(12.75));
     EXPECT_EQ(results[7], CellValue(not_a_result));
     EXPECT_EQ(results[8], CellValue(0.0)); // an empty cell is 0 to every add-in; EXPLAIN asks
-    EXPECT_EQ(results[9], CellValue(65.0));
+    EXPECT_EQ(results[9], CellValue(68.0));
     EXPECT_EQ(results[10], CellValue(not_a_value));
     EXPECT_EQ(results[11], CellValue(not_available));
 }
 
 TEST_F(Calc, TurnsAColumnOfTimesIntoMinutesWithEachErrorInItsRow) {
-    sheet.formulas("A1", {{"0:00:00"}, {"0:01:30"}, {""}, {"soon"}, {"'2:30"}, {"'17′06″"}, {"0:20:00"}});
+    sheet.formulas("A1", {{"0:00:00"}, {"0:01:30"}, {""}, {"soon"}, {"'2:30"}, {"'12′45″"}, {"0:20:00"}});
     sheet.array_formula("B1:B7", "=STOVE.MINUTES(A1:A7)");
     auto const minutes = sheet.values("B1:B7");
     EXPECT_EQ(minutes[0][0], CellValue(0.0));
@@ -130,7 +130,7 @@ TEST_F(Calc, TurnsAColumnOfTimesIntoMinutesWithEachErrorInItsRow) {
     EXPECT_EQ(minutes[2][0], CellValue(std::string())); // blank stays blank
     EXPECT_EQ(minutes[3][0], CellValue(not_a_value));
     EXPECT_EQ(minutes[4][0], CellValue(2.5));
-    EXPECT_EQ(minutes[5][0], CellValue(17.1));
+    EXPECT_EQ(minutes[5][0], CellValue(12.75));
     EXPECT_EQ(minutes[6][0], CellValue(20.0));
     sheet.formulas("D1", turned({{"0:01:30"}, {"0:20:00"}}));
     sheet.array_formula("D2:E2", "=STOVE.MINUTES(D1:E1)");
@@ -141,14 +141,14 @@ TEST_F(Calc, TurnsAHundredThousandTimesIntoMinutes) {
     constexpr int rows = 100000;
     office::TextRows times;
     for (int row = 0; row < rows; ++row)
-        times.push_back({row % 2 == 0 ? "'17'06\"" : std::to_string(row % 40000) + "/86400"});
+        times.push_back({row % 2 == 0 ? "'12'45\"" : std::to_string(row % 40000) + "/86400"});
     for (int row = 1; row < rows; row += 2)
         times[std::size_t(row)][0].insert(0, "=");
     sheet.formulas("A1", times);
     sheet.array_formula("B1:B100000", "=STOVE.MINUTES(A1:A100000)");
     auto const minutes = sheet.values("B1:B100000");
     for (std::size_t row = 0; row < minutes.size(); ++row)
-        ASSERT_EQ(minutes[row][0], CellValue(row % 2 == 0 ? 17.1 : double(row % 40000) / 60)) << row;
+        ASSERT_EQ(minutes[row][0], CellValue(row % 2 == 0 ? 12.75 : double(row % 40000) / 60)) << row;
     EXPECT_NEAR(number(evaluate("=SUM(STOVE.MINUTES(A2:A2))")), 1 / 60.0, 1e-12);
 }
 
@@ -163,11 +163,11 @@ TEST_F(Calc, TakesAWholeColumnOfTimes) {
 TEST_F(Calc, ExplainsDoubtAndTimes) {
     auto const results = evaluate({"=STOVE.EXPLAIN(\"UNCERTAINTY\";\"DRYMASS\";{600;12};{1;0.1})",
                                    "=STOVE.EXPLAIN(\"UNCERTAINTY\";\"WATERMASS\";{5;20};{0.02;2};2)",
-                                   "=STOVE.EXPLAIN(\"MINUTES\";1.0625)", "=STOVE.EXPLAIN(\"MINUTES\";\"1.05.30\")"});
+                                   "=STOVE.EXPLAIN(\"MINUTES\";1.325)", "=STOVE.EXPLAIN(\"MINUTES\";\"1.08.20\")"});
     EXPECT_NE(text(results[0]).find("moisture is 12, outside 0 to 0.75"), std::string::npos);
     EXPECT_NE(text(results[1]).find("Fine: uncertainty 40.1412."), std::string::npos);
     EXPECT_NE(text(results[2]).find("Say how it was typed"), std::string::npos);
-    EXPECT_NE(text(results[3]).find("\"1.05.30\""), std::string::npos);
+    EXPECT_NE(text(results[3]).find("\"1.08.20\""), std::string::npos);
 }
 
 } // namespace hearthcell::tests

@@ -87,7 +87,7 @@ Calls const failing{
     {"UNCERTAINTY",
      {std::string("NETFROMGROSS"), column({20, 0.062, 0.441}), column({0.1, 0.001, 0.01}), 1.0,
       Block{3, 3, {1, -0.9, -0.9, -0.9, 1, -0.9, -0.9, -0.9, 1}, {}}}},
-    {"MINUTES", {std::string("1.05.30")}},
+    {"MINUTES", {std::string("1.08.20")}},
     {"MINUTES", {0.0420138888888889, std::string("mm:ss")}},
     {"MINUTES", {-5.0}},
 };

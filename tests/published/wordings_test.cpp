@@ -131,7 +131,7 @@ TEST(Wordings, KeepWhatIsTypedAsItStandsAndEveryNumberAndUnit) {
     });
 }
 
-/// What stands before each of these signs where it ends a part of a sentence: not in 25:30.
+/// What stands before each of these signs where it ends a part of a sentence: not in 31:40.
 std::vector<std::string_view> before_each(std::string_view signs, std::string_view text) {
     std::vector<std::string_view> found;
     for (std::size_t at = 0; at < text.size(); ++at)

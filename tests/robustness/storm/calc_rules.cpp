@@ -35,7 +35,7 @@ Declared declared(Argument const& argument) {
 Content number_in_text(std::string const& text) {
     static std::map<std::string, double> const numbers{
         {"12", 12}, {"12.5", 12.5}, {"1e3", 1000}, {" 12 ", 12},
-        {"-5", -5}, {"50%", 0.5},   {"TRUE", 1},   {"1:05:30", 3930 / 86400.0}};
+        {"-5", -5}, {"50%", 0.5},   {"TRUE", 1},   {"1:08:20", 4100 / 86400.0}};
     auto const found = numbers.find(text);
     return found == numbers.end() ? Content(no_value) : Content(found->second);
 }

@@ -7,8 +7,8 @@ namespace hearthcell::storm {
 namespace {
 
 constexpr std::array<char const*, 20> texts{
-    "abc",        "",        "12",      "12.5",  "1e3",  " 12 ", "-5",    "TRUE",  "ISO",          "wet",
-    "17 min 6 s", "1:05:30", "Größe μ", "mm:ss", "pine", "50%",  "steel", "WBT 3", "BOILINGPOINT", "STOVE.SERIES"};
+    "abc",         "",        "12",      "12.5",  "1e3",  " 12 ", "-5",    "TRUE",  "ISO",          "wet",
+    "12 min 45 s", "1:08:20", "Größe μ", "mm:ss", "pine", "50%",  "steel", "WBT 3", "BOILINGPOINT", "STOVE.SERIES"};
 constexpr CellError circular{522}, broken{524}, unknown{525};
 
 double from_text(std::string const& text) {
