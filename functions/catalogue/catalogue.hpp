@@ -3,7 +3,7 @@
 // IDL, C++ methods, wizard texts, the README's table, the argument checks and the function guide are all made
 // from these entries. To add a function, see DEVELOPERS.md.
 
-#include "functions/catalogue/kernel.hpp"
+#include "functions/contract/kernel.hpp"
 #include "functions/catalogue/language.hpp"
 #include "functions/catalogue/list.hpp"
 
@@ -202,7 +202,7 @@ struct Group {
 std::span<Function const> site_and_water();
 std::span<Function const> moisture_of_fuel();
 std::span<Function const> fuel();
-std::span<Function const> result_of_a_test();
+std::span<Function const> performance();
 std::span<Function const> standard_boil_time();
 std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();

@@ -1,5 +1,5 @@
 #include "functions/kernels/fuel.hpp"
-#include "functions/catalogue/arguments/test.hpp"
+#include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/catalogue/tables.hpp"
 #include "functions/kernels/fuel_batches.hpp"

@@ -1,10 +1,10 @@
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/sources.hpp"
-#include "functions/kernels/comparison.hpp"
-#include "functions/kernels/outlier.hpp"
+#include "functions/kernels/statistics/comparison.hpp"
+#include "functions/kernels/statistics/outlier.hpp"
 #include "functions/kernels/performance_tier.hpp"
-#include "functions/kernels/sample_size.hpp"
+#include "functions/kernels/statistics/sample_size.hpp"
 
 namespace hearthcell {
 namespace {

@@ -1,4 +1,4 @@
-#include "functions/catalogue/arguments/test.hpp"
+#include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/boil_time.hpp"
 

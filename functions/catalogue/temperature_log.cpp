@@ -1,10 +1,10 @@
 #include "functions/catalogue/arguments/log.hpp"
-#include "functions/catalogue/arguments/test.hpp"
+#include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/log_examples.hpp"
 #include "functions/catalogue/sources.hpp"
-#include "functions/explain/log_remarks.hpp"
+#include "functions/diagnosis/log_remarks.hpp"
 #include "functions/kernels/log/answers.hpp"
-#include "functions/kernels/log/log_check.hpp"
+#include "functions/diagnosis/log_check.hpp"
 
 namespace hearthcell {
 namespace {

@@ -1,9 +1,9 @@
 #include "functions/explain/explain.hpp"
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "functions/explain/reasons.hpp"
 #include "functions/explain/slips.hpp"
-#include "functions/explain/words.hpp"
+#include "functions/explain/phrases.hpp"
 
 #include <algorithm>
 

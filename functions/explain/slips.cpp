@@ -1,7 +1,7 @@
 #include "functions/explain/slips.hpp"
 
-#include "functions/call.hpp"
-#include "functions/explain/words.hpp"
+#include "functions/call/call.hpp"
+#include "functions/explain/phrases.hpp"
 #include "functions/kernels/atmosphere.hpp"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #pragma once
 // Energy of weighed batches of several fuels.
 
-#include "functions/catalogue/kernel.hpp"
+#include "functions/contract/kernel.hpp"
 #include "functions/kernels/fuel.hpp"
 
 namespace hearthcell::kernels {

@@ -1,7 +1,7 @@
 #pragma once
 // Whether a table of correlation coefficients can be one.
 
-#include "functions/values.hpp"
+#include "functions/contract/values.hpp"
 
 #include <span>
 #include <vector>

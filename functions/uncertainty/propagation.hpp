@@ -2,7 +2,7 @@
 // Propagation of standard uncertainties through an equation, JCGM 100:2008 (from memory of its numbering): 5.1.2
 // uncorrelated, 5.2.2 correlated, the note of 5.1.2 for the second-order terms. It knows kernels, but no cells.
 
-#include "functions/catalogue/kernel.hpp"
+#include "functions/contract/kernel.hpp"
 
 #include <array>
 

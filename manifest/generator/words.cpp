@@ -1,4 +1,4 @@
-#include "functions/explain/words.hpp"
+#include "functions/explain/phrases.hpp"
 
 #include "manifest/generator/output.hpp"
 

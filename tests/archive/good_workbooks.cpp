@@ -2,7 +2,7 @@
 
 #include "names.hpp"
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "functions/catalogue/catalogue.hpp"
 
 #include <stdexcept>

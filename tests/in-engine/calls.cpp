@@ -1,6 +1,6 @@
 #include "calls.hpp"
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "functions/explain/reasons.hpp"
 
 #include <charconv>

@@ -1,7 +1,7 @@
 #include "guide.hpp"
 
 #include "functions/catalogue/catalogue.hpp"
-#include "functions/explain/words.hpp"
+#include "functions/explain/phrases.hpp"
 
 #include <stdexcept>
 

@@ -1,7 +1,7 @@
 #pragma once
 // Logs with a known truth, and calls of the log functions on them.
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 
 #include <gtest/gtest.h>
 

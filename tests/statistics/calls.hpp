@@ -1,7 +1,7 @@
 #pragma once
 // Calling a catalogue function as a cell does.
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #include "calls.hpp"
 
-#include "functions/kernels/comparison.hpp"
+#include "functions/kernels/statistics/comparison.hpp"
 
 namespace hearthcell::tests {
 namespace {

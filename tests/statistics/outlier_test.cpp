@@ -1,6 +1,6 @@
 #include "calls.hpp"
 
-#include "functions/kernels/outlier.hpp"
+#include "functions/kernels/statistics/outlier.hpp"
 
 namespace hearthcell::tests {
 

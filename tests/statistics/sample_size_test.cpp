@@ -1,6 +1,6 @@
 #include "calls.hpp"
 
-#include "functions/kernels/sample_size.hpp"
+#include "functions/kernels/statistics/sample_size.hpp"
 
 namespace hearthcell::tests {
 

@@ -1,7 +1,7 @@
 #pragma once
 // Calls of catalogue functions as a cell would make them, without a cell.
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "support/cells.hpp"
 
 #include <initializer_list>

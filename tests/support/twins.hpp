@@ -2,7 +2,7 @@
 // Twins: every numeric function's kernel once more, on Boost's number type. The catalogue shows only doubles and
 // dual numbers, so the test of a subject registers the twin beside its published values.
 
-#include "functions/catalogue/kernel.hpp"
+#include "functions/contract/kernel.hpp"
 #include "support/autodiff.hpp"
 
 #include <map>

@@ -1,7 +1,7 @@
 #pragma once
 // The log functions as the catalogue calls them: columns and numbers in the order of its arguments.
 
-#include "functions/catalogue/kernel.hpp"
+#include "functions/contract/kernel.hpp"
 #include "functions/kernels/log/boil.hpp"
 #include "functions/kernels/log/forecast.hpp"
 #include "functions/kernels/log/heat_gain.hpp"

@@ -4,7 +4,7 @@
 // number (a heading) are none either. Time and memory go with the rows and the readings, so that whole columns of a
 // sheet do.
 
-#include "functions/values.hpp"
+#include "functions/contract/values.hpp"
 
 #include <algorithm>
 #include <limits>

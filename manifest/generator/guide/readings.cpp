@@ -1,6 +1,6 @@
 #include "manifest/generator/guide/readings.hpp"
 
-#include "functions/explain/words.hpp"
+#include "functions/explain/phrases.hpp"
 #include "manifest/generator/guide/words.hpp"
 
 #include <algorithm>

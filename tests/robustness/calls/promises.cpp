@@ -1,6 +1,6 @@
 #include "promises.hpp"
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "functions/explain/explain.hpp"
 #include "functions/explain/reasons.hpp"
 #include "written_call.hpp"

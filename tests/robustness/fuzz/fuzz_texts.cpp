@@ -3,8 +3,8 @@
 
 #include "robustness/calls/promises.hpp"
 #include "robustness/calls/written_call.hpp"
-#include "functions/call.hpp"
-#include "functions/kernels/minutes.hpp"
+#include "functions/call/call.hpp"
+#include "functions/kernels/times/minutes.hpp"
 
 #include <bit>
 #include <cstdio>

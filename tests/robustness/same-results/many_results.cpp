@@ -1,6 +1,6 @@
 // many_results FILE: many calls and what they give, to the last bit, a line each: two builds of it are then compared.
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "many_calls.hpp"
 #include "robustness/calls/written_call.hpp"
 

@@ -1,6 +1,6 @@
 // Pins the numbers of this edition: whoever changes one does it knowingly.
 
-#include "functions/call.hpp"
+#include "functions/call/call.hpp"
 #include "robustness/calls/written_call.hpp"
 
 #include <gtest/gtest.h>

@@ -1,0 +1,41 @@
+#pragma once
+// What STOVE.UNCERTAINTY and STOVE.BUDGET are asked: read, checked and ready for propagation.
+
+#include "functions/call/call.hpp"
+#include "functions/uncertainty/propagation.hpp"
+
+namespace hearthcell {
+
+/// The order of the arguments of both functions.
+namespace doubt_argument {
+enum : unsigned { function_name, values, uncertainties, coverage, correlations };
+}
+
+/// What a cell asks: whose doubt, where, and how much goes in. Kept on the stack but for the correlations.
+struct Doubt {
+    Function const* function = nullptr;
+    std::size_t given = 0; ///< arguments of that function up to the last that is not blank
+    Resolved at;
+    std::array<double, most_arguments> uncertainties{}; ///< one a number of the kernel
+    std::array<unsigned, most_arguments> number_of{};   ///< the kernel's number of each argument; no_argument: none
+    std::array<bool, most_arguments> known{};           ///< whether an argument was given as a number
+    std::vector<double> correlations;                   ///< a row for each number of the kernel, or empty
+    double coverage = 1;
+    Failure failure;     ///< of the question itself
+    bool inside = false; ///< the failure is that of the function asked about, not of the question
+
+    Numeric const& equation() const { return std::get<Numeric>(function->kernel); }
+    Inputs inputs() const;
+    std::size_t place_of(unsigned number) const; ///< the argument that the kernel takes as this number
+};
+
+/// Reads what a cell asks. The arguments have been through the checks of a wordy call.
+Doubt read_doubt(std::span<Value const> given);
+
+/// The first-order result; a failure of the equation or of its range becomes one of the doubt.
+Propagated propagate(Doubt& doubt);
+
+/// The values as arguments of the function asked about: what EXPLAIN would be given.
+std::vector<Value> inner_arguments(Block const& values);
+
+} // namespace hearthcell

@@ -1,0 +1,105 @@
+#include "functions/diagnosis/log_check.hpp"
+
+#include "functions/explain/phrases.hpp"
+
+#include <cmath>
+
+namespace hearthcell::kernels {
+namespace {
+
+using Kind = Findings::Kind;
+
+bool is_text(double reading) {
+    return failure_of(reading).reason == Reason::text_for_number;
+}
+
+/// The first row with a number in both columns: what stands above it is a heading.
+std::size_t first_reading(Block const& times, Block const& temperatures) {
+    std::size_t row = 0;
+    while (row < times.numbers.size() && !(is_number(times.numbers[row]) && is_number(temperatures.numbers[row])))
+        ++row;
+    return row;
+}
+
+/// The texts of a column below its heading.
+void report_texts(Block const& column, std::string const& wanted, std::size_t first, Findings& findings) {
+    for (Block::Text const& text : column.texts)
+        if (text.place >= first)
+            findings.add(Kind::text, unsigned(text.place + 1),
+                         [&] { return "\"" + text.text + "\" is a text, not a " + wanted + "."; });
+}
+
+std::vector<Reading> readings_in(Block const& times, Block const& temperatures, std::size_t first, Findings& findings) {
+    std::vector<Reading> log;
+    for (std::size_t i = first; i < times.numbers.size(); ++i) {
+        double const time = times.numbers[i], temperature = temperatures.numbers[i];
+        auto const row = unsigned(i + 1);
+        if (is_number(time) && is_number(temperature))
+            log.push_back({time, temperature, row});
+        else if (is_number(time) && !is_text(temperature))
+            findings.add(Kind::half_row, row, [] { return std::string("A time without a temperature."); });
+        else if (is_number(temperature) && !is_text(time))
+            findings.add(Kind::half_row, row, [] { return std::string("A temperature without a time."); });
+    }
+    return log;
+}
+
+double number_or_absent(Value const& value) {
+    double const* const number = std::get_if<double>(&value);
+    return number != nullptr ? *number : absent;
+}
+
+} // namespace
+
+std::string tenths(double number) {
+    return in_words(std::round(number * 10) / 10);
+}
+std::string hundredths(double number) {
+    return in_words(std::round(number * 100) / 100);
+}
+
+Block Findings::block() {
+    std::ranges::stable_sort(kept, {}, &Finding::row);
+    std::size_t all = 0;
+    for (std::size_t const count : counts)
+        all += count;
+    if (all == 0)
+        kept.push_back({0, "nothing to remark"});
+    if (all > log_limits::most_findings) {
+        kept.resize(log_limits::most_findings);
+        kept.push_back({0, "and " + std::to_string(all - log_limits::most_findings) + " more"});
+    }
+    Block block{kept.size(), 2, {}, {}};
+    for (Finding& finding : kept) {
+        block.texts.push_back({block.numbers.size(), std::move(finding.words)});
+        block.numbers.push_back(text_in_block);
+        if (finding.row == 0)
+            block.texts.push_back({block.numbers.size(), ""});
+        block.numbers.push_back(finding.row == 0 ? text_in_block : double(finding.row));
+    }
+    return block;
+}
+
+Block check_log(Block const& times, Block const& temperatures, LogQuery const& query) {
+    Findings findings;
+    std::size_t const first = first_reading(times, temperatures);
+    report_texts(times, "time", first, findings);
+    report_texts(temperatures, "temperature", first, findings);
+    std::vector<Reading> log = readings_in(times, temperatures, first, findings);
+    if (log.size() > 1)
+        check_temperatures(check_clock(std::move(log), findings), query, findings);
+    return findings.block();
+}
+
+Outcome log_check(std::span<Value const> given) {
+    Block const &times = std::get<Block>(given[0]), &temperatures = std::get<Block>(given[1]);
+    if (times.numbers.size() != temperatures.numbers.size())
+        return Failure{Reason::log_columns_differ};
+    if (first_reading(times, temperatures) == times.numbers.size())
+        return Failure{Reason::no_rows};
+    return check_log(times, temperatures,
+                     {number_or_absent(given[2]), number_or_absent(given[3]), number_or_absent(given[4]),
+                      number_or_absent(given[5])});
+}
+
+} // namespace hearthcell::kernels

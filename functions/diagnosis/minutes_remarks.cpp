@@ -1,0 +1,63 @@
+#include "functions/kernels/times/minutes.hpp"
+#include "functions/catalogue/catalogue.hpp"
+#include "functions/about/uncertainty_remarks.hpp"
+#include "functions/explain/phrases.hpp"
+
+#include <algorithm>
+
+namespace hearthcell::remarks {
+namespace {
+
+constexpr std::string_view colon_words = "A text as 31:40 is minutes and seconds; for hours and minutes say \"hh:mm\".";
+
+/// A column in parts of a day into which someone typed minutes looks like this.
+bool most_are_below_noon(Block const& times) {
+    std::size_t below = 0, numbers = 0;
+    for (double const number : times.numbers) {
+        numbers += number > 0 ? 1 : 0; // false for blank and text
+        below += number > 0 && number < noon ? 1 : 0;
+    }
+    return 2 * below > numbers;
+}
+
+std::vector<std::string> on_number(double number) {
+    if (number == 0)
+        return {"0: the start, or an empty cell?"};
+    bool const is_minutes = numbers_are(number) == NumbersAre::minutes;
+    return {in_words(number) + (is_minutes ? " was taken as minutes: a time of Calc, a part of a day, is below 0.5."
+                                           : " was taken as a time of Calc, a part of a day: minutes of a test are "
+                                             "more. If they are minutes, say \"minutes\".")};
+}
+
+std::vector<std::string> on_column(Block const& times) {
+    std::vector<std::string> sentences;
+    double const largest = largest_of(times);
+    if (largest > 0 && numbers_are(largest) == NumbersAre::parts_of_a_day)
+        sentences.emplace_back("The numbers were taken as times of Calc, parts of a day: all are below 0.5.");
+    if (numbers_are(largest) == NumbersAre::minutes) {
+        sentences.push_back("The numbers were taken as minutes: the largest is " + in_words(largest) + ".");
+        if (most_are_below_noon(times))
+            sentences.emplace_back("But most are below 0.5: are minutes typed among times of Calc?");
+    }
+    if (std::ranges::any_of(times.texts, [](Block::Text const& text) { return has_one_colon(text.text); }))
+        sentences.emplace_back(colon_words);
+    return sentences;
+}
+
+} // namespace
+
+std::vector<std::string> on_minutes(std::span<Value const> arguments) {
+    // Whoever says how it was typed knows how it is read.
+    bool const is_told = arguments.size() > 1 && std::holds_alternative<std::string>(arguments[1]) &&
+                         !same_name(std::get<std::string>(arguments[1]), "as it stands");
+    if (is_told)
+        return {};
+    if (double const* number = std::get_if<double>(&arguments[0]))
+        return on_number(*number);
+    if (Block const* block = std::get_if<Block>(&arguments[0]))
+        return on_column(*block);
+    return has_one_colon(std::get<std::string>(arguments[0])) ? std::vector{std::string(colon_words)}
+                                                              : std::vector<std::string>{};
+}
+
+} // namespace hearthcell::remarks

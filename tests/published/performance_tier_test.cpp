@@ -1,0 +1,88 @@
+#include "functions/kernels/performance_tier.hpp"
+#include "support/calls.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace hearthcell::tests {
+namespace {
+
+struct Limit {
+    char const* measure;
+    double value;
+    double below, at, above; ///< the tiers a last shown digit below the limit, at it and above it
+};
+
+// ISO/TR 19867-3:2018, default tiers, from memory of its table.
+constexpr Limit limits[] = {
+    {"efficiency", 0.10, 0, 1, 1}, {"efficiency", 0.20, 1, 2, 2}, {"efficiency", 0.30, 2, 3, 3},
+    {"efficiency", 0.40, 3, 4, 4}, {"efficiency", 0.50, 4, 5, 5}, {"CO", 18.3, 1, 1, 0},
+    {"CO", 11.5, 2, 2, 1},         {"CO", 7.2, 3, 3, 2},          {"CO", 4.4, 4, 4, 3},
+    {"CO", 3.0, 5, 5, 4},          {"PM2.5", 1031, 1, 1, 0},      {"PM2.5", 481, 2, 2, 1},
+    {"PM2.5", 218, 3, 3, 2},       {"PM2.5", 62, 4, 4, 3},        {"PM2.5", 5, 5, 5, 4},
+    {"safety", 60, 0, 1, 1},       {"safety", 68, 1, 2, 2},       {"safety", 77, 2, 3, 3},
+    {"safety", 86, 3, 4, 4},       {"safety", 95, 4, 5, 5},       {"durability", 35, 1, 0, 0},
+    {"durability", 25, 2, 1, 1},   {"durability", 20, 3, 2, 2},   {"durability", 15, 4, 3, 3},
+    {"durability", 10, 5, 4, 4},
+};
+
+double tier(char const* measure, double value) {
+    return number("PERFORMANCETIER", {measure, value});
+}
+
+} // namespace
+
+TEST(PerformanceTier, FollowsTheTableAtAndAroundEachLimit) {
+    for (Limit const& limit : limits) {
+        EXPECT_EQ(tier(limit.measure, limit.value * (1 - 1e-6)), limit.below) << limit.measure << " below " << limit.value;
+        EXPECT_EQ(tier(limit.measure, limit.value), limit.at) << limit.measure << " at " << limit.value;
+        EXPECT_EQ(tier(limit.measure, limit.value * (1 + 1e-6)), limit.above) << limit.measure << " above " << limit.value;
+    }
+}
+
+TEST(PerformanceTier, TakesTheRoundingOfASheetForTheLimitItself) {
+    for (Limit const& limit : limits)
+        for (double const towards : {0.0, 1e9})
+            EXPECT_EQ(tier(limit.measure, std::nextafter(limit.value, towards)), limit.at) << limit.measure << limit.value;
+    EXPECT_LT(0.7 - 0.4, 0.3);
+    EXPECT_EQ(tier("efficiency", 0.7 - 0.4), 3);
+}
+
+TEST(PerformanceTier, KnowsItsMeasuresInAnyLetterCase) {
+    EXPECT_EQ(tier("co", 1), 5);
+    EXPECT_EQ(tier(" pm2.5 ", 1), 5);
+    EXPECT_EQ(reason("PERFORMANCETIER", {"smoke", 1.0}), Reason::unknown_name);
+    EXPECT_EQ(reason("PERFORMANCETIER", {0.0, 1.0}), Reason::number_for_text);
+}
+
+TEST(PerformanceTier, RefusesWhatTheMeasureCannotBe) {
+    for (auto const& [measure, value] : {std::pair{"efficiency", 35.0},
+                                         {"efficiency", 1.001},
+                                         {"safety", 101.0},
+                                         {"CO", 1001.0},
+                                         {"durability", 1001.0}}) {
+        Outcome const outcome = called("PERFORMANCETIER", {measure, value});
+        Failure const why = std::get<Failure>(outcome);
+        EXPECT_EQ(why.reason, Reason::beyond_measure) << measure << " " << value;
+        EXPECT_EQ(why.argument, 1U);
+    }
+}
+
+TEST(PerformanceTier, TakesTheMostThatTheMeasureCanBe) {
+    int measure = 0;
+    for (auto const& [most, tier_of_it] : {std::pair{1.0, 5}, {1000.0, 0}, {100000.0, 0}, {100.0, 5}, {1000.0, 0}}) {
+        EXPECT_EQ(kernels::performance_tier(most, {measure}), tier_of_it);
+        EXPECT_EQ(failure_of(kernels::performance_tier(most * 1.000005, {measure})).reason, Reason::beyond_measure);
+        ++measure;
+    }
+}
+
+TEST(PerformanceTier, GivesAnEmptyCellNoTier) {
+    // An empty cell arrives as 0, which would be the best tier of an emission.
+    for (char const* measure : {"efficiency", "CO", "PM2.5", "safety"})
+        EXPECT_EQ(reason("PERFORMANCETIER", {measure, 0.0}), Reason::beyond_measure) << measure;
+    EXPECT_EQ(tier("durability", 0), 5); // a score that can be; EXPLAIN asks
+}
+
+} // namespace hearthcell::tests
