@@ -1,7 +1,7 @@
 // The reports of several runs as those of one.
 
-#include "archive/output_folder.hpp"
-#include "archive/run_reports.hpp"
+#include "extension/archive/records/output_folder.hpp"
+#include "extension/archive/run_reports.hpp"
 
 #include <algorithm>
 #include <stdexcept>

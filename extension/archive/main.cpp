@@ -1,11 +1,11 @@
 // hearthcell-archive: recalculates archives of workbooks and lists every result that changed.
 
-#include "archive/options.hpp"
-#include "archive/output_folder.hpp"
-#include "archive/picture.hpp"
-#include "archive/pool.hpp"
-#include "archive/run_reports.hpp"
-#include "archive/task.hpp"
+#include "extension/archive/picture.hpp"
+#include "extension/archive/recalculation/options.hpp"
+#include "extension/archive/records/output_folder.hpp"
+#include "extension/archive/run_reports.hpp"
+#include "extension/archive/workers/pool.hpp"
+#include "extension/archive/workers/task.hpp"
 
 #include <csignal>
 #include <iostream>

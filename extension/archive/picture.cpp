@@ -1,6 +1,6 @@
-#include "archive/picture.hpp"
+#include "extension/archive/picture.hpp"
 
-#include "archive/pages.hpp"
+#include "extension/archive/report/pages.hpp"
 #include "functions/edition.hpp"
 
 namespace hearthcell::archive {

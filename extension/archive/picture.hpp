@@ -1,7 +1,7 @@
 #pragma once
 
-#include "archive/pool.hpp"
-#include "archive/reports.hpp"
+#include "extension/archive/report/reports.hpp"
+#include "extension/archive/workers/pool.hpp"
 
 namespace hearthcell::archive {
 

@@ -1,6 +1,6 @@
 // Prints the manual page of hearthcell-archive, for the build.
 
-#include "archive/options.hpp"
+#include "extension/archive/recalculation/options.hpp"
 
 #include <iostream>
 

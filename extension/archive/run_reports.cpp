@@ -1,4 +1,4 @@
-#include "archive/run_reports.hpp"
+#include "extension/archive/run_reports.hpp"
 
 namespace hearthcell::archive {
 namespace {

@@ -1,7 +1,7 @@
-#include "office/document.hpp"
+#include "extension/office/document.hpp"
 
-#include "office/questions.hpp"
-#include "office/text.hpp"
+#include "extension/office/questions.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "office/office.hpp"
-#include "office/sheet.hpp"
+#include "extension/office/office.hpp"
+#include "extension/office/sheet.hpp"
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 

@@ -1,5 +1,5 @@
-#include "office/document.hpp"
-#include "office/text.hpp"
+#include "extension/office/document.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>

@@ -1,6 +1,6 @@
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/bridge/UnoUrlResolver.hpp>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "office/process.hpp"
-#include "office/profile.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/profile.hpp"
 
 #include <com/sun/star/frame/XDesktop2.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>

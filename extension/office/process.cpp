@@ -1,4 +1,4 @@
-#include "office/process.hpp"
+#include "extension/office/process.hpp"
 
 #include <fcntl.h>
 #include <sys/prctl.h>

@@ -1,7 +1,7 @@
-#include "office/profile.hpp"
+#include "extension/office/profile.hpp"
 
-#include "office/process.hpp"
-#include "office/text.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 
 #include <stdlib.h>
 

@@ -1,6 +1,6 @@
-#include "office/questions.hpp"
+#include "extension/office/questions.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/task/DocumentMSPasswordRequest.hpp>
 #include <com/sun/star/task/DocumentPasswordRequest.hpp>

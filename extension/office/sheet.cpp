@@ -1,6 +1,6 @@
-#include "office/sheet.hpp"
+#include "extension/office/sheet.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>

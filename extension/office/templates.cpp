@@ -1,6 +1,6 @@
-#include "office/templates.hpp"
+#include "extension/office/templates.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/Property.hpp>
 #include <com/sun/star/frame/DocumentTemplates.hpp>

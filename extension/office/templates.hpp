@@ -1,6 +1,6 @@
 #pragma once
 
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
 #include <string>
 #include <vector>

@@ -1,4 +1,4 @@
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <osl/file.hxx>
 

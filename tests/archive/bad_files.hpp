@@ -1,7 +1,7 @@
 #pragma once
 // Files that bear a spreadsheet's name and cannot be recalculated.
 
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
 #include <filesystem>
 #include <set>

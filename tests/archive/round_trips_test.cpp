@@ -2,9 +2,9 @@
 
 #include "archive_runs.hpp"
 
+#include "extension/office/document.hpp"
+#include "extension/office/text.hpp"
 #include "good_workbooks.hpp"
-#include "office/document.hpp"
-#include "office/text.hpp"
 
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>

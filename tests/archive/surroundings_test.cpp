@@ -2,9 +2,9 @@
 
 #include "archive_runs.hpp"
 
+#include "extension/office/text.hpp"
 #include "flat_odf.hpp"
 #include "good_workbooks.hpp"
-#include "office/text.hpp"
 #include "special_workbooks.hpp"
 #include "tests/support/small_disk.hpp"
 

@@ -4,7 +4,7 @@
 #include "tests/support/content.hpp"
 #include "zip_writer.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>

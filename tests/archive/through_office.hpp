@@ -1,7 +1,7 @@
 #pragma once
 // Workbooks that a real office writes, with older results put into the files afterwards.
 
-#include "office/document.hpp"
+#include "extension/office/document.hpp"
 #include "workbook.hpp"
 
 namespace hearthcell::tests::archive {

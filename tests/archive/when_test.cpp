@@ -1,6 +1,6 @@
 // Years in the names of folders, and days.
 
-#include "extension/archive/when.hpp"
+#include "extension/archive/recalculation/when.hpp"
 
 #include <gtest/gtest.h>
 

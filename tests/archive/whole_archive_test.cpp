@@ -2,8 +2,8 @@
 
 #include "archive_runs.hpp"
 
+#include "extension/office/document.hpp"
 #include "good_workbooks.hpp"
-#include "office/document.hpp"
 #include "special_workbooks.hpp"
 #include "zip_writer.hpp"
 

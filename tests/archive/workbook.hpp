@@ -1,7 +1,7 @@
 #pragma once
 // What a workbook of the test archive holds, and what has to become of it. All figures in it are invented.
 
-#include "office/sheet.hpp"
+#include "extension/office/sheet.hpp"
 
 #include <filesystem>
 #include <map>

@@ -3,7 +3,7 @@
 
 #include "report.hpp"
 
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
 namespace hearthcell::benchmarks {
 

@@ -2,8 +2,8 @@
 
 #include "calc.hpp"
 
-#include "office/process.hpp"
-#include "office/text.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 #include "tests/support/content.hpp"
 
 #include <com/sun/star/container/XNameAccess.hpp>

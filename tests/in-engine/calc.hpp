@@ -1,6 +1,6 @@
 #pragma once
 
-#include "office/document.hpp"
+#include "extension/office/document.hpp"
 
 #include <gtest/gtest.h>
 

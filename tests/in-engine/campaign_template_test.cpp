@@ -1,7 +1,7 @@
 // The template for a campaign, filled with the runs of the demonstration. Means and limits were computed apart from the
 // same runs with scipy 1.10 (Student's t) and python3-iapws (boiling points of runs without a measured one).
 
-#include "demo_data.hpp"
+#include "extension/demonstration/demo_data.hpp"
 #include "templates.hpp"
 
 namespace hearthcell::tests {

@@ -1,6 +1,6 @@
 #include "copy_for_sharing.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 #include "tests/support/content.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>

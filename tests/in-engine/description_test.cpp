@@ -2,9 +2,9 @@
 
 #include "calc.hpp"
 
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 #include "functions/edition.hpp"
-#include "office/process.hpp"
-#include "office/text.hpp"
 #include "tests/support/content.hpp"
 
 #include <com/sun/star/deployment/ExtensionManager.hpp>

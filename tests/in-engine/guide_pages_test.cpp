@@ -2,9 +2,9 @@
 
 #include "guide.hpp"
 
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 #include "functions/catalogue/catalogue.hpp"
-#include "office/process.hpp"
-#include "office/text.hpp"
 
 #include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>

@@ -1,7 +1,7 @@
 // The template for the log of a thermometer, filled with the log of the demonstration, which is made of the heating
 // model C dT/dt = P - UA (T - air) with noise: what the template finds is set against the model itself.
 
-#include "demo_data.hpp"
+#include "extension/demonstration/demo_data.hpp"
 #include "templates.hpp"
 
 #include <chrono>

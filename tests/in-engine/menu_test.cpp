@@ -3,9 +3,9 @@
 #include "commands.hpp"
 
 #include "extension/menu/commands.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 #include "manifest/generator/guide/words.hpp"
-#include "office/process.hpp"
-#include "office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/configuration/theDefaultProvider.hpp>

@@ -1,7 +1,7 @@
 // The driver itself: an office of ours never outlives its object, however the two part.
 
 #include "calc.hpp"
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <csignal>
 #include <stdexcept>

@@ -3,7 +3,7 @@
 #include "commands.hpp"
 #include "program_on_path.hpp"
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 
 #include <fcntl.h>
 #include <sys/file.h>

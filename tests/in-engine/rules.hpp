@@ -1,7 +1,7 @@
 #pragma once
 // Conditional formats and validity rules on a document's first sheet. Formulas are English, without =.
 
-#include "office/document.hpp"
+#include "extension/office/document.hpp"
 
 #include <string>
 #include <utility>

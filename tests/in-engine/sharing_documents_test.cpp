@@ -3,8 +3,8 @@
 #include "copy_for_sharing.hpp"
 #include "rules.hpp"
 
+#include "extension/office/text.hpp"
 #include "functions/edition.hpp"
-#include "office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>

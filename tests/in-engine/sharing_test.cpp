@@ -2,9 +2,9 @@
 
 #include "copy_for_sharing.hpp"
 
+#include "extension/office/text.hpp"
 #include "extension/sharing/freeze.hpp"
 #include "functions/edition.hpp"
-#include "office/text.hpp"
 
 namespace hearthcell::tests {
 

@@ -1,6 +1,6 @@
 // What the templates' tests ask the office that the driver has no helper for.
 
-#include "office/text.hpp"
+#include "extension/office/text.hpp"
 #include "templates.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>

@@ -1,6 +1,6 @@
 #include "templates.hpp"
 
-#include "office/process.hpp"
+#include "extension/office/process.hpp"
 
 #include <algorithm>
 #include <fstream>

@@ -2,9 +2,9 @@
 
 #include "templates.hpp"
 
-#include "demo_data.hpp"
+#include "extension/demonstration/demo_data.hpp"
+#include "extension/office/templates.hpp"
 #include "functions/edition.hpp"
-#include "office/templates.hpp"
 
 #include <algorithm>
 

@@ -5,8 +5,8 @@
 #include "screen.hpp"
 
 #include "extension/menu/commands.hpp"
+#include "extension/office/text.hpp"
 #include "functions/edition.hpp"
-#include "office/text.hpp"
 
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XTitle.hpp>

@@ -1,7 +1,7 @@
 #include "screen.hpp"
 
-#include "office/process.hpp"
-#include "office/text.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/text.hpp"
 
 #include <com/sun/star/accessibility/XAccessibleComponent.hpp>
 #include <com/sun/star/awt/Toolkit.hpp>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
 #include <com/sun/star/accessibility/AccessibleRole.hpp>
 #include <com/sun/star/accessibility/XAccessible.hpp>

@@ -1,7 +1,7 @@
 #pragma once
 // What a cell or an argument is to Calc.
 
-#include "office/sheet.hpp"
+#include "extension/office/sheet.hpp"
 
 namespace hearthcell::storm {
 

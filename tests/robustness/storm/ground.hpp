@@ -4,8 +4,8 @@
 #include "chance.hpp"
 #include "contents.hpp"
 
+#include "extension/office/document.hpp"
 #include "functions/catalogue/catalogue.hpp"
-#include "office/document.hpp"
 
 #include <map>
 

@@ -4,7 +4,7 @@
 #include "judge.hpp"
 #include "operands.hpp"
 
-#include "office/office.hpp"
+#include "extension/office/office.hpp"
 
 #include <optional>
 

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "extension/archive/files/stored.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+
+namespace hearthcell::archive {
+
+/// The formats of workbooks that are recalculated.
+enum class Format { ods, fods, xlsx, xls };
+
+/// By the name's ending, in any letter case.
+std::optional<Format> format_of(std::filesystem::path const& file);
+
+/// ".ods"
+std::string_view ending(Format format);
+
+/// Looks at a file before the office does, which would wait, guess or swallow memory: empty files, damaged ones, other
+/// things under a workbook's name, passwords, and zips that unpack to more than `largest` bytes. Gives the results that
+/// the file holds; nothing where only the office can read them. Throws Trouble.
+std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest);
+
+} // namespace hearthcell::archive

@@ -1,0 +1,163 @@
+#include "extension/archive/files/odf_results.hpp"
+
+#include "extension/archive/files/odf_values.hpp"
+#include "extension/archive/files/problem.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+namespace hearthcell::archive {
+namespace {
+
+constexpr int spreadsheet_depth = 3; // document, body, spreadsheet
+constexpr int most_rows = 1 << 20, most_columns = 1 << 14;
+
+/// "urn:oasis:names:tc:opendocument:xmlns:table:1.0 table-cell" → "table:1.0 table-cell"
+std::string_view shortened(std::string_view name) {
+    constexpr std::string_view all_odf = "xmlns:";
+    auto const found = name.find(all_odf);
+    return found == std::string_view::npos ? name : name.substr(found + all_odf.size());
+}
+
+int count(std::string_view text, int at_most) {
+    int number = 1;
+    std::from_chars(text.data(), text.data() + text.size(), number);
+    return std::clamp(number, 1, at_most);
+}
+
+bool holds_no_cells(std::string_view name) {
+    return name.starts_with("drawing:1.0 ") || name.starts_with("dr3d:1.0 ") || name == "table:1.0 shapes" ||
+           name == "office:1.0 annotation" || name == "office:1.0 forms" || name == "table:1.0 tracked-changes";
+}
+
+} // namespace
+
+StoredResults OdfResults::take() {
+    results_.sort();
+    return std::move(results_);
+}
+
+void OdfResults::opened(std::string_view full_name, Attributes const& attributes) {
+    ++depth_;
+    if (ignored_ != 0)
+        return;
+    std::string_view const name = shortened(full_name);
+    if (depth_ == 1)
+        media_type_ = attributes.ending("office:1.0 mimetype");
+    else if (holds_no_cells(name))
+        ignored_ = depth_;
+    else if (name == "table:1.0 null-date") {
+        if (auto const days = days_since_1970(attributes.ending("table:1.0 date-value")); days && !null_date_known_) {
+            null_date_ = *days;
+            null_date_known_ = true;
+        }
+    } else if (name == "table:1.0 table" && depth_ == spreadsheet_depth + 1) {
+        table_ = depth_;
+        ++sheet_;
+        next_row_ = 0;
+        areas_.clear();
+    } else if (table_ == 0) {
+        return;
+    } else if (name == "table:1.0 table-row" && row_ == 0) {
+        row_ = depth_;
+        row_repeated_ = count(attributes.ending("table:1.0 number-rows-repeated"), most_rows);
+        next_column_ = 0;
+        cells_.clear();
+    } else if (row_ != 0 && cell_ == 0 && (name == "table:1.0 table-cell" || name == "table:1.0 covered-table-cell")) {
+        cell_ = depth_;
+        open_cell(attributes);
+    } else if (cell_ != 0 && open_.wanted) {
+        open_in_cell(name, attributes);
+    }
+}
+
+void OdfResults::open_cell(Attributes const& attributes) {
+    open_ = {};
+    open_.repeated = count(attributes.ending("table:1.0 number-columns-repeated"), most_columns);
+    auto const array_rows = attributes.ending("table:1.0 number-matrix-rows-spanned");
+    auto const array_columns = attributes.ending("table:1.0 number-matrix-columns-spanned");
+    if (!array_rows.empty() && !array_columns.empty() && (array_rows != "1" || array_columns != "1"))
+        areas_.push_back({next_row_, next_column_, count(array_rows, most_rows), count(array_columns, most_columns)});
+    open_.wanted = attributes.has_ending("table:1.0 formula") || in_array(next_column_);
+    if (!open_.wanted)
+        return;
+    open_.type = attributes.ending("office:1.0 value-type");
+    open_.fault = attributes.ending("calcext:1.0 value-type") == "error";
+    if (attributes.has_ending("office:1.0 string-value"))
+        open_.string_value = attributes.ending("office:1.0 string-value");
+    for (char const* name :
+         {"office:1.0 value", "office:1.0 date-value", "office:1.0 time-value", "office:1.0 boolean-value"})
+        if (open_.raw.empty())
+            open_.raw = attributes.ending(name);
+}
+
+void OdfResults::open_in_cell(std::string_view name, Attributes const& attributes) {
+    if (name == "text:1.0 p" && paragraph_ == 0) {
+        paragraph_ = depth_;
+        if (open_.paragraphs++ > 0)
+            open_.shown += '\n';
+    } else if (name == "text:1.0 s") {
+        open_.shown.append(static_cast<std::size_t>(count(attributes.ending("text:1.0 c"), most_columns)), ' ');
+    } else if (name == "text:1.0 tab") {
+        open_.shown += '\t';
+    } else if (name == "text:1.0 line-break") {
+        open_.shown += '\n';
+    }
+}
+
+void OdfResults::text(std::string_view letters) {
+    if (paragraph_ == 0 || ignored_ != 0)
+        return;
+    for (char const letter : letters) { // white space in XML that somebody has laid out is one blank at most
+        bool const white = letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r';
+        bool const repeated = open_.shown.empty() || open_.shown.back() == ' ' || open_.shown.back() == '\n';
+        if (!white)
+            open_.shown += letter;
+        else if (!repeated)
+            open_.shown += ' ';
+    }
+}
+
+void OdfResults::closed(std::string_view) {
+    if (ignored_ != 0) {
+        if (ignored_ == depth_)
+            ignored_ = 0;
+    } else if (depth_ == paragraph_) {
+        paragraph_ = 0;
+    } else if (depth_ == cell_) {
+        close_cell();
+        cell_ = 0;
+    } else if (depth_ == row_) {
+        close_row();
+        row_ = 0;
+    } else if (depth_ == table_) {
+        table_ = 0;
+    }
+    --depth_;
+}
+
+void OdfResults::close_cell() {
+    if (open_.wanted) {
+        OdfCell const cell{open_.type,  open_.raw,   open_.string_value,
+                           open_.shown, open_.fault, null_date_known_ ? null_date_ : usual_null_date};
+        cells_.push_back({next_column_, open_.repeated, value_of(cell), open_.type == "date" || open_.type == "time"});
+    }
+    next_column_ += open_.repeated;
+}
+
+void OdfResults::close_row() {
+    for (int row = 0; row < row_repeated_ && !cells_.empty(); ++row)
+        for (Cell const& cell : cells_)
+            for (int column = 0; column < cell.repeated; ++column)
+                results_.add({{sheet_, next_row_ + row, cell.column + column}, cell.value, cell.clock});
+    next_row_ += row_repeated_;
+    std::erase_if(areas_, [&](Area const& area) { return area.row + area.rows <= next_row_; });
+}
+
+bool OdfResults::in_array(int column) const {
+    return std::any_of(areas_.begin(), areas_.end(),
+                       [&](Area const& area) { return column >= area.column && column < area.column + area.columns; });
+}
+
+} // namespace hearthcell::archive

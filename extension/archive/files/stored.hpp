@@ -1,0 +1,40 @@
+#pragma once
+
+#include "extension/archive/files/value.hpp"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hearthcell::archive {
+
+/// The result of one formula as the file holds it.
+struct Stored {
+    Place place;
+    Value value;
+    bool clock = false;        // a date or time: written in seconds, not in digits of the number
+    bool perhaps_text = false; // the number is 0, and may stand for a text that the file does not hold
+};
+
+/// All stored results of a workbook, to be looked up by place.
+class StoredResults {
+public:
+    void add(Stored result);
+    void sort(); // once, when all are there
+
+    /// Null when the file holds no formula there.
+    [[nodiscard]] Stored const* find(Place const& place) const;
+    [[nodiscard]] std::size_t size() const { return results_.size(); }
+
+private:
+    std::vector<Stored> results_;
+};
+
+/// Read from the files themselves: Calc recalculates the cells of an add-in as it opens the file.
+StoredResults stored_in_flat_odf(std::filesystem::path const& file);
+StoredResults stored_in_odf(std::filesystem::path const& file);
+StoredResults stored_in_xlsx(std::filesystem::path const& file);
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file); // nothing when it is encrypted
+
+} // namespace hearthcell::archive

@@ -1,0 +1,78 @@
+#include "extension/archive/recalculation/comparison.hpp"
+
+#include "extension/archive/recalculation/formula.hpp"
+#include "extension/archive/recalculation/formula_cells.hpp"
+#include "extension/archive/recalculation/restless.hpp"
+
+#include <algorithm>
+
+namespace hearthcell::archive {
+namespace {
+
+Scope scope_of(office::Document const& workbook) {
+    Scope scope;
+    int const sheets = workbook.sheets();
+    for (int sheet = 0; sheet < sheets; ++sheet)
+        scope.sheets.push_back(workbook.sheet(sheet).name());
+    for (office::NamedBlock const& block : workbook.named_blocks()) {
+        auto const sheet = std::find(scope.sheets.begin(), scope.sheets.end(), block.sheet);
+        Range range;
+        if (sheet != scope.sheets.end() &&
+            read_range(block.range, static_cast<int>(sheet - scope.sheets.begin()), range))
+            scope.names[upper(block.name)] = range;
+    }
+    return scope;
+}
+
+/// Calc does not keep a saved result whose link it must not follow, unless the file holds a copy of what was linked.
+bool lost_its_link(Stored const& before, Value const& after) {
+    auto const* const fault = std::get_if<Fault>(&after);
+    return fault != nullptr && fault->code == link_not_followed && !std::holds_alternative<Fault>(before.value);
+}
+
+} // namespace
+
+Comparison compare(office::Document const& workbook, StoredResults const& stored, std::set<Place> const& set,
+                   Places const& places) {
+    Comparison all;
+    visit_formulas(workbook, [&](Place const& place, Value const& after, Formula const& formula) {
+        ++all.tally.formulas;
+        Stored const* const found = stored.find(place);
+        Stored before = found != nullptr ? *found : Stored{place, {}, false};
+        if (before.perhaps_text && std::holds_alternative<std::string>(after))
+            before.value = {};
+        if (lost_its_link(before, after)) {
+            ++all.tally.links_not_followed;
+            return;
+        }
+        auto const kind = kind_of_change(before, after);
+        if (std::holds_alternative<std::monostate>(before.value))
+            ++all.tally.without_result;
+        else if (!kind)
+            ++all.tally.unchanged;
+        if (!kind)
+            return;
+        Change change;
+        change.place = place;
+        change.formula = with_original_links(as_shown(formula()), places);
+        change.before = before.value;
+        change.after = after;
+        change.relative = relative_change(before.value, after);
+        change.kind = *kind;
+        all.changes.push_back(std::move(change));
+    });
+    if (all.changes.empty())
+        return all;
+    std::sort(all.changes.begin(), all.changes.end(),
+              [](Change const& a, Change const& b) { return a.place < b.place; });
+    Scope const scope = scope_of(workbook); // a question for every name: only where it is needed
+    for (Change& change : all.changes)
+        change.sheet = scope.sheets.at(static_cast<std::size_t>(change.place.sheet));
+    mark_restless(all.changes, scope);
+    mark_own(all.changes, set, scope);
+    for (Change const& change : all.changes)
+        all.tally.count(change);
+    return all;
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,209 @@
+#include "extension/archive/recalculation/named_cells.hpp"
+
+#include "extension/archive/files/problem.hpp"
+#include "extension/archive/recalculation/formula.hpp"
+#include "extension/archive/recalculation/formula_cells.hpp"
+#include "extension/archive/recalculation/when.hpp"
+#include "extension/office/text.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/XCellAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeReferrer.hpp>
+#include <com/sun/star/sheet/XNamedRange.hpp>
+#include <com/sun/star/table/XCell.hpp>
+#include <com/sun/star/text/XTextRange.hpp>
+#include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
+
+#include <charconv>
+#include <stdexcept>
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+using hearthcell::office::narrow;
+using hearthcell::office::wide;
+
+namespace hearthcell::archive {
+namespace {
+
+/// A name stands for a cell, or for a constant or formula of its own.
+struct Target {
+    Reference<css::table::XCell> cell;
+    Reference<css::sheet::XNamedRange> constant;
+};
+
+Reference<css::table::XCell> only_cell(Reference<css::table::XCellRange> const& range, std::string const& name) {
+    auto const size = Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY_THROW)->getRangeAddress();
+    if (size.StartRow != size.EndRow || size.StartColumn != size.EndColumn)
+        throw Trouble(Reason::not_set, name + " is a block of cells");
+    return range->getCellByPosition(0, 0);
+}
+
+/// The names of the whole workbook or of one sheet.
+std::optional<Target> in_names(css::uno::Any const& owner, std::string const& name) {
+    Reference<css::beans::XPropertySet> const properties(owner, UNO_QUERY_THROW);
+    Reference<css::container::XNameAccess> const names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
+    for (rtl::OUString const& known : names->getElementNames()) {
+        if (!known.equalsIgnoreAsciiCase(wide(name)))
+            continue;
+        Reference<css::sheet::XNamedRange> const found(names->getByName(known), UNO_QUERY_THROW);
+        auto const range = Reference<css::sheet::XCellRangeReferrer>(found, UNO_QUERY_THROW)->getReferredCells();
+        if (range.is())
+            return Target{only_cell(range, name), {}};
+        return Target{{}, found};
+    }
+    return std::nullopt;
+}
+
+/// "'My sheet'.$B$4" → My sheet, B4
+std::optional<std::pair<std::string, std::string>> sheet_and_cell(std::string const& name) {
+    auto const dot = name.rfind('.');
+    if (dot == std::string::npos || dot == 0)
+        return std::nullopt;
+    std::string sheet = name.substr(name.front() == '$' ? 1 : 0, dot - (name.front() == '$' ? 1 : 0));
+    std::string cell = name.substr(dot + 1);
+    std::erase(cell, '$');
+    if (sheet.size() > 2 && sheet.front() == '\'' && sheet.back() == '\'') {
+        sheet = sheet.substr(1, sheet.size() - 2);
+        for (auto at = sheet.find("''"); at != std::string::npos; at = sheet.find("''", at + 1))
+            sheet.erase(at, 1);
+    }
+    return std::pair(sheet, cell);
+}
+
+std::optional<Target> in_sheet(office::Document const& workbook, std::string const& name) {
+    auto const parts = sheet_and_cell(name);
+    Reference<css::container::XNameAccess> const sheets(workbook.model()->getSheets(), UNO_QUERY_THROW);
+    if (!parts || !sheets->hasByName(wide(parts->first)))
+        return std::nullopt;
+    Reference<css::table::XCellRange> const sheet(sheets->getByName(wide(parts->first)), UNO_QUERY_THROW);
+    try {
+        return Target{only_cell(sheet->getCellRangeByName(wide(parts->second)), name), {}};
+    } catch (css::lang::DisposedException const&) {
+        throw;
+    } catch (css::uno::RuntimeException const&) { // this is how the office says 'no address'
+        return std::nullopt;
+    }
+}
+
+std::optional<Target> find(office::Document const& workbook, std::string const& name) {
+    if (auto const found = in_names(css::uno::Any(workbook.model()), name))
+        return found;
+    Reference<css::container::XIndexAccess> const sheets(workbook.model()->getSheets(), UNO_QUERY_THROW);
+    for (sal_Int32 sheet = 0; sheet < sheets->getCount(); ++sheet)
+        if (auto const found = in_names(sheets->getByIndex(sheet), name))
+            return found;
+    return in_sheet(workbook, name);
+}
+
+std::optional<double> number_in(std::string text) {
+    double const scale = text.ends_with('%') ? 100 : 1;
+    if (scale != 1)
+        text.pop_back();
+    double number = 0;
+    auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (problem != std::errc() || end != text.data() + text.size())
+        return std::nullopt;
+    return number / scale;
+}
+
+bool shows_a_day(office::Document const& workbook, Reference<css::table::XCell> const& cell) {
+    sal_Int32 key = 0;
+    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
+    sal_Int16 type = 0;
+    Reference<css::util::XNumberFormatsSupplier>(workbook.model(), UNO_QUERY_THROW)
+        ->getNumberFormats()
+        ->getByKey(key)
+        ->getPropertyValue("Type") >>= type;
+    return (type & css::util::NumberFormat::DATE) != 0;
+}
+
+void put(Target const& target, Assignment const& assignment) {
+    auto const* const number = std::get_if<double>(&assignment.value);
+    if (target.constant.is()) {
+        std::string const& text = number != nullptr ? written(*number) : std::get<std::string>(assignment.value);
+        target.constant->setContent(wide(number != nullptr ? text : '"' + text + '"'));
+        return;
+    }
+    if (number != nullptr)
+        target.cell->setValue(*number);
+    else
+        Reference<css::text::XTextRange>(target.cell, UNO_QUERY_THROW)
+            ->setString(wide(std::get<std::string>(assignment.value)));
+    // A protected cell keeps what it has and says nothing.
+    Value const now = value_in(target.cell);
+    Value const wanted = number != nullptr ? Value(*number) : Value(std::get<std::string>(assignment.value));
+    if (now.index() != wanted.index() || written(now) != written(wanted))
+        throw Trouble(Reason::not_set, assignment.name + " is protected");
+}
+
+} // namespace
+
+Assignment read_assignment(std::string const& text) {
+    // A sheet's name in quotes may hold the sign, too.
+    auto const after_quotes = text.starts_with('\'') ? text.rfind('\'', text.find('=', text.find('\'', 1))) : 0;
+    auto const sign = text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
+    if (sign == std::string::npos || sign == 0)
+        throw std::invalid_argument("'" + text + "' is not NAME=VALUE");
+    std::string const value = text.substr(sign + 1);
+    if (auto const number = number_in(value))
+        return {text.substr(0, sign), *number};
+    return {text.substr(0, sign), value};
+}
+
+std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment) {
+    return office::asking("setting " + assignment.name, [&]() -> std::optional<Place> {
+        auto const target = find(workbook, assignment.name);
+        if (!target)
+            throw Trouble(Reason::not_set, "there is no " + assignment.name);
+        put(*target, assignment);
+        if (target->constant.is())
+            return std::nullopt;
+        auto const at = Reference<css::sheet::XCellAddressable>(target->cell, UNO_QUERY_THROW)->getCellAddress();
+        return Place{at.Sheet, at.Row, at.Column};
+    });
+}
+
+Collected collect(office::Document const& workbook, std::string const& name) {
+    return office::asking("collecting " + name, [&]() -> Collected {
+        std::optional<Target> target;
+        try {
+            target = find(workbook, name);
+        } catch (Trouble const&) { // a block is not one result
+        }
+        if (!target)
+            return {};
+        if (target->constant.is())
+            return {narrow(target->constant->getContent()), {}, true};
+        Function const* const function = only_call(narrow(target->cell->getFormula()));
+        std::string unit;
+        if (function != nullptr)
+            unit =
+                unit_of(function->result.parts.empty() ? function->result.measure : function->result.parts[0].measure);
+        Value const value = value_in(target->cell);
+        auto const* const number = std::get_if<double>(&value);
+        return {number != nullptr && shows_a_day(workbook, target->cell) ? written_day(*number) : written(value), unit,
+                true};
+    });
+}
+
+std::vector<std::string> split_names(std::string const& list) {
+    std::vector<std::string> names(1);
+    bool quoted = false;
+    for (char const letter : list) {
+        quoted = quoted != (letter == '\'');
+        if (letter == ',' && !quoted)
+            names.emplace_back();
+        else
+            names.back() += letter;
+    }
+    std::erase(names, std::string());
+    return names;
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "extension/archive/files/value.hpp"
+#include "extension/office/document.hpp"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace hearthcell::archive {
+
+/// "calorific_value=18.2": what --set says. A number (12 % is 12%), or else a text.
+struct Assignment {
+    std::string name;
+    std::variant<double, std::string> value;
+};
+Assignment read_assignment(std::string const& text); // throws std::invalid_argument
+
+/// Puts the value into the defined name or cell ("Sheet.B4"). Throws Trouble(not_set) where the workbook has no such
+/// cell, or does not let it be changed. Gives the cell; nothing when the name is a constant.
+std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment);
+
+/// What --collect gives of a workbook for one name: empty where it has no such cell.
+struct Collected {
+    std::string value; // of a cell that shows a day: the day
+    std::string unit;  // where the cell's formula is a call of one of our functions
+    bool found = false;
+};
+Collected collect(office::Document const& workbook, std::string const& name);
+
+/// "NAME,NAME,'A sheet, odd'.B4"
+std::vector<std::string> split_names(std::string const& list);
+
+} // namespace hearthcell::archive

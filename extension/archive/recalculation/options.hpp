@@ -1,0 +1,39 @@
+#pragma once
+
+#include "extension/archive/recalculation/named_cells.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hearthcell::archive {
+
+/// What the command line says.
+struct Options {
+    std::vector<std::filesystem::path> inputs;
+    std::filesystem::path output;
+    std::filesystem::path base; // paths in the output are relative to it; found by itself when empty
+    std::filesystem::path package;
+    unsigned workers = 1;
+    double time_limit = 60;          // seconds
+    unsigned recycle = 100;          // files
+    std::uint64_t size_limit = 1024; // MiB
+    std::vector<std::string> collect;
+    std::vector<Assignment> set;
+    bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,
+         json = false, progress_lines = false;
+};
+
+/// The options; or, when there is nothing to do (--help, a mistake), the status to exit with, after having said why.
+struct Read {
+    std::optional<Options> options;
+    int status = 0;
+};
+Read read_options(int count, char const* const* words);
+
+/// The manual page, made from the same table as --help.
+std::string manual_page();
+
+} // namespace hearthcell::archive

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "extension/archive/files/problem.hpp"
+#include "extension/archive/recalculation/named_cells.hpp"
+#include "extension/archive/recalculation/tally.hpp"
+
+#include <vector>
+
+namespace hearthcell::archive {
+
+/// What the recalculation of a workbook came to, but for its single changes.
+struct Outcome {
+    Tally tally;
+    std::vector<Problem> problems;
+    std::vector<Collected> collected;
+};
+
+} // namespace hearthcell::archive

@@ -1,0 +1,129 @@
+#include "extension/archive/recalculation/workbook.hpp"
+
+#include "extension/archive/recalculation/comparison.hpp"
+#include "extension/archive/recalculation/formula_cells.hpp"
+#include "extension/archive/recalculation/links.hpp"
+#include "extension/office/document.hpp"
+#include "extension/office/text.hpp"
+#include "extension/sharing/freeze.hpp"
+
+#include <algorithm>
+
+namespace hearthcell::archive {
+namespace {
+
+using office::Document;
+
+Document open(office::Office& office, std::filesystem::path const& file) {
+    try {
+        return Document::open(office, file, office::Access::read_write);
+    } catch (office::WantsPassword const& refused) {
+        throw Trouble(Reason::password, "encrypted");
+    } catch (office::NoSpreadsheet const& refused) {
+        throw Trouble(Reason::unsupported, "LibreOffice takes it for another kind of document");
+    } catch (office::Gone const&) {
+        throw;
+    } catch (std::exception const& refused) {
+        // What it says names the private copy, which means nothing to anybody.
+        std::string why = refused.what();
+        if (auto const at = why.find(" ("); at != std::string::npos)
+            why = why.substr(at);
+        else
+            why.clear();
+        throw Trouble(Reason::corrupt, "LibreOffice cannot open it" + why);
+    }
+}
+
+StoredResults results_in(Document const& workbook) {
+    StoredResults results;
+    visit_formulas(workbook, [&](Place const& place, Value const& value, Formula const&) {
+        results.add({place, value, false});
+    });
+    results.sort();
+    return results;
+}
+
+/// What the reports list as problems of a workbook that could be done.
+void add_problems(Document const& workbook, Comparison const& comparison, std::vector<Problem>& problems) {
+    auto const is_new_error = [](Change const& change) { return change.kind == Kind::new_error; };
+    auto const& changes = comparison.changes;
+    auto const cells = std::count_if(changes.begin(), changes.end(), is_new_error);
+    if (cells > 0) {
+        auto const first = std::find_if(changes.begin(), changes.end(), is_new_error);
+        problems.push_back({Reason::new_errors,
+                            std::to_string(cells) + (cells == 1 ? " cell: " : " cells, the first ") + first->sheet +
+                                "." + cell_name(first->place) + " " + written(first->after) + ", " + first->formula});
+    }
+    std::string links = external_links(workbook);
+    if (auto const lost = comparison.tally.links_not_followed; lost > 0)
+        links += (links.empty() ? "formulas that ask the net" : "") + std::string("; ") + std::to_string(lost) +
+                 (lost == 1 ? " cell needs" : " cells need") +
+                 " what the file holds no copy of, and will show it again when the links are updated";
+    if (!links.empty())
+        problems.push_back({Reason::external_links, links});
+}
+
+void save(Document& workbook, std::filesystem::path const& file) {
+    try {
+        workbook.save(file);
+    } catch (office::Gone const&) {
+        throw;
+    } catch (std::exception const&) { // what it says is a number and the name of the private copy
+        throw Trouble(Reason::not_written, "LibreOffice could not save it");
+    }
+}
+
+void replace_by_values(Document const& workbook, std::string const& edition, std::vector<Problem>& problems) {
+    sharing::Frozen const frozen = office::asking(
+        "replacing formulas by values", [&] { return sharing::freeze(workbook.model(), office::wide(edition)); });
+    if (!frozen.locked_sheet.isEmpty())
+        throw Trouble(Reason::locked_sheet, office::narrow(frozen.locked_sheet));
+    if (frozen.left > 0)
+        problems.push_back({Reason::formulas_left, std::to_string(frozen.left) +
+                                                       " of names, conditional formats and validity rules still need "
+                                                       "Hearthcell, since their value depends on the cell"});
+}
+
+/// The cells that were set.
+std::set<Place> set_all(Document const& workbook, Options const& options, std::vector<Problem>& problems) {
+    std::set<Place> places;
+    for (Assignment const& assignment : options.set) {
+        try {
+            if (auto const place = assign(workbook, assignment))
+                places.insert(*place);
+        } catch (Trouble const& trouble) {
+            problems.push_back({trouble.reason, trouble.what()});
+        }
+    }
+    return places;
+}
+
+} // namespace
+
+Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
+                         std::string const& edition) {
+    Document workbook = open(office, copy.file);
+    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook);
+    StoredResults const& stored = copy.stored ? *copy.stored : own;
+
+    Recalculated result;
+    Outcome& outcome = result.outcome;
+    auto const set = set_all(workbook, options, outcome.problems);
+    workbook.recalculate();
+    Comparison comparison = compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path()});
+    add_problems(workbook, comparison, outcome.problems);
+    outcome.tally = std::move(comparison.tally);
+    result.changes = std::move(comparison.changes);
+    for (std::string const& name : options.collect)
+        outcome.collected.push_back(collect(workbook, name));
+    if (options.dry_run)
+        return result;
+
+    if (options.values)
+        replace_by_values(workbook, edition, outcome.problems);
+    result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
+    save(workbook, result.saved);
+    return result;
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "extension/archive/files/format.hpp"
+#include "extension/archive/recalculation/options.hpp"
+#include "extension/archive/recalculation/outcome.hpp"
+#include "extension/office/office.hpp"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace hearthcell::archive {
+
+/// A private copy of a workbook, on which the office may do as it likes.
+struct PrivateCopy {
+    std::filesystem::path file, original;
+    Format format;
+    std::optional<StoredResults> stored; // nothing: only the office can read them
+};
+
+struct Recalculated {
+    Outcome outcome;
+    std::vector<Change> changes; // in the order of the cells
+    std::filesystem::path saved; // empty in a dry run
+};
+
+/// Opens, sets, recalculates, compares, collects and saves beside the copy.
+Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
+                         std::string const& edition);
+
+} // namespace hearthcell::archive

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "extension/archive/recalculation/outcome.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hearthcell::archive {
+
+/// A workbook that need not be done again, and all that the reports say of it but its rows of changes.csv.
+struct Finished : Outcome {
+    std::string key;                        // content, package and options that it was done with
+    std::optional<std::uint64_t> copy_size; // nothing: no copy was made
+    std::uint64_t rows_size = 0;            // bytes of its rows of changes.csv
+};
+
+void to_json(nlohmann::json& json, Finished const& finished);
+void from_json(nlohmann::json const& json, Finished& finished);
+
+/// What is finished, in a folder within the output: two small files a workbook, written whole or not at all.
+class Records {
+public:
+    explicit Records(std::filesystem::path const& output);
+
+    /// Nothing when the workbook is not finished, or was with another key, or its copy is not there.
+    [[nodiscard]] std::optional<Finished> find(std::string const& relative, std::string const& key) const;
+    [[nodiscard]] std::optional<Finished> find(std::string const& relative) const; // with any key
+
+    /// Says that the copy at this place will be ours; to be called before it is put there.
+    void claim(std::string const& relative) const;
+    [[nodiscard]] bool claimed(std::string const& relative) const;
+
+    void keep(std::string const& relative, Finished const& finished, std::string const& rows_of_changes) const;
+
+    [[nodiscard]] std::filesystem::path rows_of_changes(std::string const& relative) const;
+    [[nodiscard]] std::filesystem::path const& folder() const { return folder_; }
+
+private:
+    [[nodiscard]] std::filesystem::path place(std::string const& relative, char const* ending) const;
+
+    std::filesystem::path output_, folder_;
+};
+
+} // namespace hearthcell::archive

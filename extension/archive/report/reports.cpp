@@ -1,0 +1,101 @@
+#include "extension/archive/report/reports.hpp"
+
+#include "extension/archive/records/csv.hpp"
+#include "extension/archive/records/read_csv.hpp"
+
+namespace hearthcell::archive {
+namespace {
+
+std::vector<std::string> headings_of_collected(std::vector<std::string> const& names) {
+    std::vector<std::string> headings{"file"};
+    for (std::string const& name : names) {
+        headings.push_back(name);
+        headings.push_back(name + " unit");
+    }
+    return headings;
+}
+
+} // namespace
+
+Reports::Reports(std::filesystem::path const& output, RunFacts const& facts)
+    : output_(output), changes_(output / "changes.csv"), collected_(output / "collected.csv"),
+      problems_(output / "problems.csv") {
+    summary_.edition = facts.edition;
+    for (std::string const& name : facts.collect)
+        summary_.collected.emplace_back(name, 0);
+    problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
+    collected_.add(csv_row(headings_of_collected(facts.collect)));
+    try {
+        changes_.write(csv_row(change_headings));
+    } catch (std::system_error const& problem) {
+        no_changes_ = problem;
+    }
+}
+
+void Reports::finished(std::string const& relative, RunPlace const& place, Finished const& finished) {
+    ++summary_.workbooks;
+    summary_.add(finished);
+    Origin const origin{relative, (finished.copy_size ? place.output : place.base) / relative};
+    findings_.workbook(origin, finished);
+    for (Problem const& problem : finished.problems)
+        list_of_workbook(origin, problem);
+    std::vector<std::string> row{relative};
+    for (Collected const& one : finished.collected) {
+        row.push_back(one.value);
+        row.push_back(one.unit);
+    }
+    collected_.add(csv_row(row));
+    if (finished.rows_size > 0)
+        add_changes(origin, Records(place.output).rows_of_changes(relative));
+}
+
+void Reports::add_changes(Origin const& origin, std::filesystem::path const& rows) {
+    CsvReader reader([&](std::vector<std::string> const& record) { findings_.change(origin, record); });
+    try {
+        read_pieces(rows, [&](std::string_view piece) {
+            if (!no_changes_)
+                changes_.write(piece);
+            reader.feed(piece);
+        });
+    } catch (std::system_error const& problem) {
+        no_changes_ = problem;
+    }
+}
+
+void Reports::failed(std::string const& relative, RunPlace const& place, Problem const& problem, bool workbook) {
+    summary_.workbooks += workbook ? 1 : 0;
+    list_of_workbook({relative, place.base / relative}, problem);
+}
+
+void Reports::list_of_workbook(Origin const& origin, Problem const& problem) {
+    findings_.problem(origin, problem);
+    list(origin.relative, problem);
+}
+
+void Reports::list(std::string const& file, Problem const& problem) {
+    ++summary_.problems[std::string(words(problem.reason))];
+    problems_.add(
+        csv_row({file, std::string(words(problem.reason)), problem.detail, std::to_string(problem.attempts)}));
+}
+
+void Reports::put_in_place() {
+    // The largest first: when it finds no room, the others can still say so.
+    try {
+        if (!no_changes_)
+            changes_.put_in_place();
+    } catch (std::system_error const& problem) {
+        no_changes_ = problem;
+    }
+    if (no_changes_)
+        list("changes.csv", {Reason::not_written, no_changes_->code().message(), 1});
+    if (!summary_.collected.empty())
+        collected_.put_in_place();
+    else
+        std::filesystem::remove(output_ / "collected.csv"); // of an earlier run with other options
+    problems_.put_in_place();
+    ReportFile text(output_ / "summary.txt");
+    text.add(text_of(summary_));
+    text.put_in_place();
+}
+
+} // namespace hearthcell::archive

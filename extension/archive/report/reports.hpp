@@ -1,0 +1,50 @@
+#pragma once
+
+#include "extension/archive/records/report_file.hpp"
+#include "extension/archive/records/run_index.hpp"
+#include "extension/archive/report/findings.hpp"
+#include "extension/archive/report/summary.hpp"
+
+#include <optional>
+#include <system_error>
+
+namespace hearthcell::archive {
+
+/// Where a run keeps its records and copies, and where its originals are.
+struct RunPlace {
+    std::filesystem::path output;
+    std::filesystem::path base;
+};
+
+/// changes.csv, collected.csv, problems.csv and summary.txt, written from one workbook after the other in the order of
+/// their names: nothing is held that grows with their number but the files themselves.
+class Reports {
+public:
+    Reports(std::filesystem::path const& output, RunFacts const& facts);
+
+    /// A workbook of which there is a record.
+    void finished(std::string const& relative, RunPlace const& place, Finished const& finished);
+    /// One that could not be done, or something that is no workbook.
+    void failed(std::string const& relative, RunPlace const& place, Problem const& problem, bool workbook = true);
+    /// Something else that has to be said: of a report itself, for example.
+    void list(std::string const& file, Problem const& problem);
+    void list_of_workbook(Origin const& origin, Problem const& problem);
+    void in_several_runs() { ++summary_.in_several_runs; }
+
+    [[nodiscard]] Summary const& summary() const { return summary_; }
+    [[nodiscard]] Findings const& findings() const { return findings_; }
+
+    void put_in_place();
+
+private:
+    void add_changes(Origin const& origin, std::filesystem::path const& rows);
+
+    std::filesystem::path output_;
+    Summary summary_;
+    Findings findings_;
+    WholeFile changes_;
+    ReportFile collected_, problems_;
+    std::optional<std::system_error> no_changes_;
+};
+
+} // namespace hearthcell::archive

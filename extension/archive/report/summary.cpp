@@ -1,0 +1,136 @@
+#include "extension/archive/report/summary.hpp"
+
+#include "extension/terminal/text_table.hpp"
+#include "functions/catalogue/catalogue.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <set>
+
+namespace hearthcell::archive {
+namespace {
+
+/// "+1.2 %"
+std::string percent(std::optional<double> const& part) {
+    if (!part)
+        return {};
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%+.3g %%", 100 * *part);
+    return text.data();
+}
+
+std::string counted(std::size_t number, char const* one, char const* many) {
+    return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
+std::vector<std::string> function_row(std::string const& name, Tally::Group const& group) {
+    return {name.empty() ? "other formulas" : name,
+            std::to_string(group.cells),
+            std::to_string(group.own),
+            percent(group.low),
+            percent(group.high),
+            basis(name)};
+}
+
+std::string functions_table(Tally const& tally) {
+    TextTable table{{{"changed", "cells", "by itself", "lowest", "highest", "computed now by"}},
+                    1,
+                    {false, true, true, true, true, false}};
+    for (auto const& [name, group] : tally.functions)
+        if (!name.empty())
+            table.rows.push_back(function_row(name, group));
+    if (auto const others = tally.functions.find(""); others != tally.functions.end())
+        table.rows.push_back(function_row({}, others->second));
+    return draw(table) + "  By itself: the cell reads no changed cell, so that its own computation changed.\n\n";
+}
+
+std::string sizes_table(Tally const& tally) {
+    TextTable table{{{"changed numbers", "cells"}}, 1, {false, true}};
+    for (std::size_t size = 0; size < tally.sizes.size(); ++size)
+        if (tally.sizes.at(size) > 0)
+            table.rows.push_back({std::string(size_words.at(size)), std::to_string(tally.sizes.at(size))});
+    return table.rows.size() > 1 ? draw(table) + "\n" : std::string();
+}
+
+template <class Counts>
+std::string counts_table(std::string const& heading, std::string const& unit, Counts const& counts) {
+    TextTable table{{{heading, unit}}, 1, {false, true}};
+    for (auto const& [word, number] : counts)
+        table.rows.push_back({word, std::to_string(number)});
+    return draw(table) + "\n";
+}
+
+} // namespace
+
+std::string basis(std::string const& name) {
+    Function const* const function = name.empty() ? nullptr : find_function(name);
+    if (function == nullptr)
+        return {};
+    return function->sources.empty() ? std::string() : std::string(function->sources[0].title);
+}
+
+void Summary::add(Finished const& finished) {
+    // A workbook with one of these was not opened or not recalculated; the others only have something to be said.
+    static std::set<Reason> const hindered{Reason::password, Reason::corrupt, Reason::unsupported, Reason::too_large};
+    bool const whole = std::none_of(finished.problems.begin(), finished.problems.end(),
+                                    [](Problem const& problem) { return hindered.contains(problem.reason); });
+    recalculated += whole ? 1 : 0;
+    changed += finished.tally.changed() > 0 ? 1 : 0;
+    copies += finished.copy_size ? 1 : 0;
+    tally.add(finished.tally);
+    for (std::size_t name = 0; name < collected.size() && name < finished.collected.size(); ++name)
+        collected[name].second += finished.collected[name].found ? 1 : 0;
+}
+
+std::vector<std::string> opening_lines(Summary const& summary) {
+    Tally const& tally = summary.tally;
+    std::string first = summary.edition + ": " + counted(summary.workbooks, "workbook", "workbooks") + ", " +
+                        std::to_string(summary.recalculated) + " recalculated, " +
+                        counted(summary.changed, "with a changed result", "with changed results") + ", " +
+                        counted(summary.copies, "copy", "copies") + " written";
+    std::string second = counted(tally.formulas, "formula", "formulas") + ": " + std::to_string(tally.changed()) +
+                         " changed, " + std::to_string(tally.unchanged) + " the same";
+    if (tally.restless > 0)
+        second += ", " + std::to_string(tally.restless) + " that change by themselves and are not counted";
+    if (tally.links_not_followed > 0)
+        second += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
+    if (tally.without_result > 0)
+        second += "; " + std::to_string(tally.without_result) + " were saved without a result";
+    std::vector<std::string> lines{first, second};
+    if (summary.in_several_runs > 0)
+        lines.push_back(counted(summary.in_several_runs, "workbook is", "workbooks are") +
+                        " in more than one of the joined runs and counted once");
+    return lines;
+}
+
+std::string text_of(Summary const& summary) {
+    Tally const& tally = summary.tally;
+    std::string text;
+    for (std::string const& line : opening_lines(summary))
+        text += line + "\n";
+    text += "\n";
+    if (tally.changed() > 0)
+        text += functions_table(tally) + counts_table("kind of change", "cells", tally.kinds) + sizes_table(tally);
+    if (!summary.collected.empty())
+        text += counts_table("collected", "workbooks", summary.collected);
+    if (!summary.problems.empty())
+        text += counts_table("problems", "cases", summary.problems);
+    text.erase(text.find_last_not_of('\n') + 1);
+    return text + "\n";
+}
+
+nlohmann::json json_of(Summary const& summary) {
+    nlohmann::json json{
+        {"edition", summary.edition},      {"workbooks", summary.workbooks}, {"recalculated", summary.recalculated},
+        {"with_changes", summary.changed}, {"copies", summary.copies},       {"results", summary.tally},
+        {"problems", summary.problems}};
+    if (summary.in_several_runs > 0)
+        json["in_several_runs"] = summary.in_several_runs;
+    json["collected"] = nlohmann::json::object();
+    for (auto const& [name, workbooks] : summary.collected)
+        json["collected"][name] = workbooks;
+    return json;
+}
+
+} // namespace hearthcell::archive

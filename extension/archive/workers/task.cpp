@@ -1,0 +1,67 @@
+#include "extension/archive/workers/task.hpp"
+
+#include "extension/archive/files/whole_file.hpp"
+#include "extension/archive/files/xml.hpp"
+#include "extension/archive/files/zip.hpp"
+
+namespace hearthcell::archive {
+namespace {
+
+class Description : public Xml {
+public:
+    std::string version;
+
+private:
+    void opened(std::string_view name, Attributes const& attributes) override {
+        if (local(name) == "version")
+            version = attributes.ending("value");
+    }
+    void closed(std::string_view) override {}
+};
+
+std::string edition_of(std::filesystem::path const& package) {
+    try {
+        Description description;
+        Zip(package).read("description.xml", [&](std::string_view piece) { description.feed(piece); });
+        description.finish();
+        if (!description.version.empty())
+            return "Hearthcell " + description.version;
+    } catch (Trouble const& trouble) {
+        throw std::invalid_argument(package.string() + " is no package: " + trouble.what());
+    }
+    throw std::invalid_argument(package.string() + " does not say its version");
+}
+
+/// Everything that makes another result of the same workbook.
+std::string words_of(Options const& options) {
+    std::string text;
+    auto const add = [&](std::string const& word) { text += std::to_string(word.size()) + ":" + word; };
+    for (std::string const& name : options.collect)
+        add("collect " + name);
+    for (Assignment const& assignment : options.set) {
+        add("set " + assignment.name);
+        auto const* const number = std::get_if<double>(&assignment.value);
+        add(number != nullptr ? written(*number) : "'" + std::get<std::string>(assignment.value));
+    }
+    add(options.values ? "values" : options.dry_run ? "dry" : "copies");
+    add(std::to_string(options.size_limit));
+    return text;
+}
+
+} // namespace
+
+Task make_task(Options options) {
+    Task task;
+    task.output = std::filesystem::absolute(options.output).lexically_normal();
+    task.package = std::filesystem::absolute(options.package).lexically_normal();
+    if (!std::filesystem::is_regular_file(task.package))
+        throw std::invalid_argument("there is no package " + task.package.string());
+    task.edition = edition_of(task.package);
+    task.key_of_options = hash_of(hash_of_file(task.package) + words_of(options));
+    if (!options.merge) // the inputs are runs then
+        task.inputs = find_inputs(options.inputs, options.base, task.output);
+    task.options = std::move(options);
+    return task;
+}
+
+} // namespace hearthcell::archive

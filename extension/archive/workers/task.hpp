@@ -1,0 +1,32 @@
+#pragma once
+
+#include "extension/archive/recalculation/options.hpp"
+#include "extension/archive/records/run_index.hpp"
+#include "extension/archive/workers/inputs.hpp"
+
+#include <filesystem>
+#include <string>
+
+namespace hearthcell::archive {
+
+/// All that a run is about, settled before the first worker starts.
+struct Task {
+    Options options;
+    Inputs inputs;
+    std::filesystem::path output;  // absolute
+    std::filesystem::path package; // absolute
+    std::string edition;           // of the package: "Hearthcell 0.1.0"
+    std::string key_of_options;    // hash of package and of the options that make a difference
+
+    [[nodiscard]] RunFacts facts() const { return {edition, key_of_options, options.collect, inputs.base}; }
+
+    /// What a finished workbook is recognised by.
+    [[nodiscard]] std::string key(std::string const& hash_of_content) const {
+        return edition + " " + key_of_options + " " + hash_of_content;
+    }
+};
+
+/// Throws std::exception where it cannot be run.
+Task make_task(Options options);
+
+} // namespace hearthcell::archive

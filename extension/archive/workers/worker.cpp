@@ -1,0 +1,219 @@
+#include "extension/archive/workers/worker.hpp"
+
+#include "extension/archive/files/whole_file.hpp"
+#include "extension/archive/recalculation/links.hpp"
+#include "extension/archive/recalculation/workbook.hpp"
+#include "extension/archive/records/csv.hpp"
+#include "extension/archive/records/finished.hpp"
+#include "extension/archive/report/draw_pages.hpp"
+#include "extension/archive/workers/message.hpp"
+#include "extension/archive/workers/warm_office.hpp"
+#include "extension/archive/workers/watchdog.hpp"
+#include "extension/office/text.hpp"
+
+#include <poll.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <system_error>
+
+namespace hearthcell::archive {
+namespace {
+
+using nlohmann::json;
+
+constexpr double drawing_time = 300; // seconds; usually one
+
+class Worker {
+public:
+    Worker(Task const& task, int scheduler, std::filesystem::path const& scratch)
+        : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output), watchdog_(scheduler, scratch),
+          office_(task.package, task.options.recycle, watchdog_) {
+        // Deep enough that a link to "../../site.ods" does not end at the root, where it would be saved as another one.
+        bench_ = scratch;
+        for (int level = 1; level <= folders_above_copy; ++level)
+            bench_ /= std::to_string(level);
+    }
+
+    json answer(std::size_t number) {
+        Input const& input = task_.inputs.workbooks.at(number);
+        json answer{{"workbook", number}};
+        try {
+            Finished const finished = attempt(input);
+            answer["finished"] = true;
+            answer["problems"] = finished.problems.size();
+        } catch (Trouble const& trouble) {
+            answer["finished"] = false;
+            answer["reason"] = words(trouble.reason);
+            answer["detail"] = as_utf8(trouble.what());
+        }
+        std::error_code ignored;
+        std::filesystem::remove_all(bench_, ignored);
+        return answer;
+    }
+
+    /// The scheduler's order to draw a summary: pages that lie with the records.
+    json draw(json const& order) {
+        auto const text = content_of(records_.folder() / order.at("pages").get<std::string>());
+        auto const aside = task_.output / ".hearthcell-summary.ods";
+        std::string why_not;
+        try {
+            auto const pages = json::parse(text.value_or("")).at("pages").get<std::vector<Page>>();
+            with_office(drawing_time, [&](office::Office& office) { draw_pages(office, pages, aside); });
+            WholeFile summary(task_.output / order.at("name").get<std::string>());
+            summary.append(aside);
+            summary.put_in_place();
+        } catch (NoOffice const&) {
+            throw;
+        } catch (std::system_error const& problem) {
+            why_not = problem.code().message();
+        } catch (std::exception const& problem) {
+            why_not = problem.what();
+        }
+        std::error_code ignored;
+        std::filesystem::remove(aside, ignored);
+        return why_not.empty() ? json{{"drawn", true}} : json{{"not_drawn", as_utf8(why_not)}};
+    }
+
+private:
+    /// Throws Trouble where another attempt, or another run, may end better.
+    Finished attempt(Input const& input) {
+        try {
+            std::filesystem::create_directories(bench_);
+            Format const format = format_of(input.source).value();
+            PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), input.source, format, {}};
+            Copied const original = copy_and_hash(input.source, copy.file);
+            std::string const key = task_.key(original.hash);
+            if (auto known = records_.find(input.relative, key))
+                return *known;
+            return do_it(input, copy, original, key);
+        } catch (std::system_error const& problem) { // of our own files: no room, no permission
+            throw Trouble(Reason::not_written, problem.code().message());
+        }
+    }
+
+    Finished do_it(Input const& input, PrivateCopy& copy, Copied const& original, std::string const& key) {
+        Recalculated result;
+        try {
+            copy.stored = inspect(copy.file, copy.format, task_.options.size_limit << 20);
+            result = in_office(copy);
+        } catch (Trouble const& trouble) {
+            if (may_pass(trouble.reason))
+                throw;
+            result.outcome.problems.push_back({trouble.reason, trouble.what()});
+            result.outcome.collected.resize(task_.options.collect.size());
+        }
+        std::string rows;
+        for (Change const& change : result.changes)
+            rows += csv_row(row_of(input.relative, change));
+        Finished finished{std::move(result.outcome), key, {}, rows.size()};
+        if (!result.saved.empty())
+            finished.copy_size = deliver(result.saved, input.relative, original.mode);
+        records_.keep(input.relative, finished, rows);
+        return finished;
+    }
+
+    Recalculated in_office(PrivateCopy const& copy) {
+        Recalculated result;
+        with_office(task_.options.time_limit,
+                    [&](office::Office& office) { result = recalculate(office, copy, task_.options, task_.edition); });
+        return result;
+    }
+
+    /// Throws Trouble; the office is another one afterwards when it was to blame.
+    template <class Work> void with_office(double time_limit, Work const& work) {
+        bool started = false;
+        office::Office& office = office_.get(started);
+        if (started)
+            tell_of(office);
+        watchdog_.arm(std::chrono::duration<double>(time_limit));
+        try {
+            work(office);
+            watchdog_.disarm();
+        } catch (std::exception const& problem) {
+            bool const late = watchdog_.disarm();
+            bool const dead = late || dynamic_cast<office::Gone const*>(&problem) != nullptr || !stays_alive(office);
+            if (dead)
+                office_.drop();
+            if (late)
+                throw Trouble(Reason::timed_out, "longer than " + written(time_limit) + " s");
+            if (dead)
+                throw Trouble(Reason::crashed, "LibreOffice ended while it had the workbook");
+            if (dynamic_cast<Trouble const*>(&problem) != nullptr)
+                throw;
+            throw Trouble(Reason::failed, problem.what());
+        }
+    }
+
+    /// The connection may break a moment before the process is seen to be dead.
+    static bool stays_alive(office::Office& office) {
+        for (int look = 0; look < 10 && office.alive(); ++look)
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        return office.alive();
+    }
+
+    /// So that the scheduler can clear up after us, should we die.
+    void tell_of(office::Office const& office) {
+        json news{{"office", office.process_id()}, {"sockets", json::array()}};
+        for (auto const& socket : office.sockets())
+            news["sockets"].push_back(socket.string());
+        send(scheduler_, news);
+    }
+
+    std::uint64_t deliver(std::filesystem::path const& saved, std::string const& relative, unsigned mode) {
+        std::filesystem::path const place = task_.output / relative;
+        if (std::filesystem::exists(std::filesystem::symlink_status(place)) && !records_.claimed(relative))
+            throw Trouble(Reason::not_written, "a file that this program did not write is in the way");
+        std::filesystem::create_directories(place.parent_path());
+        records_.claim(relative);
+        WholeFile copy(place, (mode & 0666U) | 0600U);
+        copy.append(saved);
+        copy.put_in_place();
+        return std::filesystem::file_size(place);
+    }
+
+    Task const& task_;
+    int scheduler_;
+    std::filesystem::path scratch_, bench_;
+    Records records_;
+    Watchdog watchdog_;
+    WarmOffice office_;
+};
+
+/// Clearing up is the scheduler's, who can do it even when a worker is killed; unless it is itself no more.
+void clear_up_alone(int scheduler, std::filesystem::path const& scratch) {
+    pollfd line{scheduler, POLLRDHUP, 0};
+    if (::poll(&line, 1, 0) <= 0)
+        return;
+    std::error_code ignored;
+    std::filesystem::remove_all(scratch, ignored);
+    std::filesystem::remove(scratch.parent_path(), ignored); // the last one takes the common folder with it
+}
+
+} // namespace
+
+void work(Task const& task, int scheduler, std::filesystem::path const& scratch) {
+    int status = 0;
+    try {
+        ::setenv("TMPDIR", scratch.c_str(), 1); // the office's profile goes there, too
+        Worker worker(task, scheduler, scratch);
+        while (auto const message = receive(scheduler)) {
+            if (message->contains("end"))
+                break;
+            json const answer = message->contains("pages") ? worker.draw(*message)
+                                                           : worker.answer(message->at("workbook").get<std::size_t>());
+            if (!send(scheduler, answer))
+                break;
+        }
+    } catch (NoOffice const& problem) {
+        send(scheduler, {{"no_office", as_utf8(problem.what())}});
+        status = 1;
+    } catch (std::exception const& problem) {
+        send(scheduler, {{"broken", as_utf8(problem.what())}});
+        status = 1;
+    }
+    clear_up_alone(scheduler, scratch);
+    ::_exit(status); // what the scheduler registered to be done at its own end is not ours to do
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "extension/office/document.hpp"
+
+namespace hearthcell {
+
+/// Types invented data into an open template, sheet by sheet in their order, so that one file serves all languages:
+/// {"sheets": [{"cells": {"B9": 1690, "A18:C19": [["B1", 905, null], …]}}]}. Throws where a cell is locked.
+void fill(office::Document const& workbook, std::filesystem::path const& data);
+
+} // namespace hearthcell
