@@ -1,0 +1,32 @@
+#include "extension/formulas/quotes.hpp"
+
+namespace hearthcell::formulas {
+
+std::size_t past_quotes(std::string_view formula, std::size_t at) {
+    char const mark = formula[at];
+    for (at = formula.find(mark, at + 1); at != std::string_view::npos; at = formula.find(mark, at + 2))
+        if (at + 1 == formula.size() || formula[at + 1] != mark)
+            return at + 1;
+    return std::string_view::npos;
+}
+
+std::string unquoted(std::string_view text) {
+    if (text.empty() || (text[0] != '\'' && text[0] != '"'))
+        return std::string(text);
+    std::string content;
+    for (std::size_t at = 1; at < text.size(); ++at) {
+        if (text[at] == text[0] && (++at == text.size() || text[at] != text[0]))
+            break;
+        content += text[at];
+    }
+    return content;
+}
+
+std::string quoted(std::string_view content, char mark) {
+    std::string text(1, mark);
+    for (char const c : content)
+        text.append(c == mark ? 2 : 1, c);
+    return text + mark;
+}
+
+} // namespace hearthcell::formulas
