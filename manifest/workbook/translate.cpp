@@ -1,17 +1,19 @@
 #include "manifest/workbook/translate.hpp"
 
+#include "extension/formulas/quotes.hpp"
+#include "extension/formulas/rewriting.hpp"
 #include "functions/edition.hpp"
-#include "manifest/workbook/formula.hpp"
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <utility>
 
 namespace hearthcell::workbook {
 namespace {
 
 // Attributes that hold a formula, a condition or an address.
-constexpr std::array<std::string_view, 17> formulas{
+constexpr std::array<std::string_view, 17> formula_attributes{
     "table:formula",
     "table:expression",
     "table:condition",
@@ -99,9 +101,8 @@ private:
         std::string const value = attribute.value();
         if (is_one_of(read_by_people, name))
             attribute.set_value(said(value).c_str());
-        else if (is_one_of(formulas, name) || is_one_of(conditional, name))
-            attribute.set_value(
-                with_edition(rewritten(value, sheets_, [&](std::string_view text) { return said(text); })).c_str());
+        else if (is_one_of(formula_attributes, name) || is_one_of(conditional, name))
+            attribute.set_value(with_edition(formula(value)).c_str());
         else if (element == "config:config-item-map-entry" && name == "config:name")
             attribute.set_value(sheet(value).c_str());
         else if (element == "style:default-style" || element == "style:text-properties")
@@ -139,6 +140,18 @@ private:
         }
     }
 
+    /// A formula, condition or address in which the sheets have their other names, and every text is translated.
+    std::string formula(std::string_view written) {
+        return formulas::rewritten(written, [&](formulas::Token const& token) {
+            if (token.kind == formulas::TokenKind::text)
+                return std::optional(formulas::quoted(said(formulas::unquoted(token.text)), '"'));
+            return formulas::with_other_sheets(token, [&](std::string const& name) {
+                auto const found = sheets_.find(name);
+                return found == sheets_.end() ? std::nullopt : std::optional(found->second);
+            });
+        });
+    }
+
     std::string said(std::string_view text) {
         return with_edition(has_words(text) ? texts_.translated(text) : std::string(text));
     }
@@ -149,7 +162,7 @@ private:
     }
 
     Texts& texts_;
-    SheetNames sheets_;
+    std::map<std::string, std::string> sheets_; // their new names by the old ones
 };
 
 } // namespace

@@ -55,6 +55,27 @@ TEST(Translation, ReachesNamesOfSheetsCellsMessagesAndFormulas) {
     EXPECT_EQ(texts.unused(), std::set<std::string>{"kJ"});
 }
 
+TEST(Translation, ReachesSheetsAndTextsOfFormulasAndNoOtherWordsInThem) {
+    TextFile const file(R"([{"en": "Runs", "fr": "Essais d'hiver", "es": "", "sw": ""},)"
+                        R"({"en": "say \"no\"", "fr": "dites \"non\"", "es": "", "sw": ""}])");
+    Texts texts("fr", {}, file.path());
+    pugi::xml_document document = sheet(
+        R"~(<table:table table:name="Runs"><table:table-cell table:formula="of:=RunsNeeded+Runs+[.Runs1]+[OldRuns.A1]"/>)~"
+        R"~(<table:table-cell table:formula="of:=[$Runs.$B$2:.C3]&amp;&quot;say &quot;&quot;no&quot;&quot;&quot;"/>)~"
+        R"~(<table:table-cell table:condition="of:cell-content-is-between([Runs.A1],2)"/><draw:a xlink:href="#Runs.A1"/>)~"
+        R"~(<table:shapes table:end-cell-address="Runs.B2"/></table:table>)~");
+    translate(document, texts);
+    auto const value = [&](char const* attribute, int place) {
+        pugi::xpath_node_set const all = document.select_nodes((std::string("//@") + attribute).c_str());
+        return std::string(all[static_cast<std::size_t>(place)].attribute().value());
+    };
+    EXPECT_EQ(value("table:formula", 0), "of:=RunsNeeded+Runs+[.Runs1]+[OldRuns.A1]");
+    EXPECT_EQ(value("table:formula", 1), "of:=[$'Essais d''hiver'.$B$2:.C3]&\"dites \"\"non\"\"\"");
+    EXPECT_EQ(value("table:condition", 0), "of:cell-content-is-between(['Essais d''hiver'.A1],2)");
+    EXPECT_EQ(value("xlink:href", 0), "#'Essais d''hiver'.A1");
+    EXPECT_EQ(value("table:end-cell-address", 0), "'Essais d''hiver'.B2");
+}
+
 TEST(Translation, KeepsDefinedNamesSinceArchivesAreCollectedByThem) {
     TextFile const file(runs);
     Texts texts("sw", {}, file.path());
