@@ -3,6 +3,8 @@
 
 #include "extension/formulas/token.hpp"
 
+#include <vector>
+
 namespace hearthcell::formulas {
 
 /// Whether a function is one of ours, also one that this edition does not have: by its name in files,

@@ -2,7 +2,7 @@
 // The names that a workbook defines, and what they pass on to formulas that use them.
 
 #include "extension/formulas/place.hpp"
-#include "extension/formulas/token.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <functional>
 #include <map>
@@ -50,30 +50,27 @@ private:
     std::map<std::pair<std::string, std::string>, std::size_t> by_name_; // sheet and name, folded
 };
 
-/// What words of formulas say, such as that a function is volatile, with what the names say that they use, and the
+/// What the words of formulas say, such as that a function is volatile, with what the names say that they use, and the
 /// names that those use. There must be few different things to say.
 template <class Fact> class Followed {
 public:
-    using Says = std::function<std::optional<Fact>(Token const&)>;
+    using Says = std::function<std::vector<Fact>(Token const&)>; // of a word that is no name of the workbook
 
     Followed(Names const& names, Says says) : names_(names), says_(std::move(says)), facts_(names.size()) {
         std::vector<std::size_t> changed;
         for (std::size_t at = 0; at < names.size(); ++at) {
             for (Token const& token : names.content(at))
-                if (auto fact = says_(token))
-                    facts_[at].insert(*fact);
+                if (!names.meant(token, names.definition(at).sheet))
+                    add(facts_[at], says_(token));
             if (!facts_[at].empty())
                 changed.push_back(at);
         }
         while (!changed.empty()) {
             std::size_t const name = changed.back();
             changed.pop_back();
-            for (std::size_t const user : names.users(name)) {
-                std::size_t const before = facts_[user].size();
-                facts_[user].insert(facts_[name].begin(), facts_[name].end());
-                if (facts_[user].size() > before)
+            for (std::size_t const user : names.users(name))
+                if (add(facts_[user], facts_[name]))
                     changed.push_back(user);
-            }
         }
     }
 
@@ -81,14 +78,21 @@ public:
     [[nodiscard]] std::set<Fact> in(std::string_view formula, std::string_view sheet) const {
         std::set<Fact> all;
         for (Token const& token : tokens_of(formula))
-            if (auto const fact = says_(token))
-                all.insert(*fact);
-            else if (auto const name = names_.meant(token, sheet))
-                all.insert(facts_[*name].begin(), facts_[*name].end());
+            if (auto const name = names_.meant(token, sheet))
+                add(all, facts_[*name]);
+            else
+                add(all, says_(token));
         return all;
     }
 
 private:
+    /// Whether any of them is new.
+    template <class Facts> static bool add(std::set<Fact>& known, Facts const& more) {
+        std::size_t const before = known.size();
+        known.insert(more.begin(), more.end());
+        return known.size() > before;
+    }
+
     Names const& names_;
     Says const says_;
     std::vector<std::set<Fact>> facts_; // of each definition

@@ -2,6 +2,7 @@
 
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/rewriting.hpp"
+#include "extension/formulas/tokens.hpp"
 
 namespace hearthcell::formulas {
 namespace {

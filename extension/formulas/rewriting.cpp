@@ -2,6 +2,7 @@
 
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
+#include "extension/formulas/tokens.hpp"
 
 namespace hearthcell::formulas {
 

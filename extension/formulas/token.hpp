@@ -7,7 +7,6 @@
 
 #include <cstddef>
 #include <string_view>
-#include <vector>
 
 namespace hearthcell::formulas {
 
@@ -39,10 +38,5 @@ struct Token {
 
     [[nodiscard]] std::size_t end() const { return start + text.size(); }
 };
-
-/// All of a formula, from its first byte to its last: put one after another the texts give the formula again. Whatever
-/// it is, the time that this takes grows with its length and no faster.
-std::vector<Token> tokens_of(std::string_view formula);
-std::vector<Token> tokens_without_blanks(std::string_view formula);
 
 } // namespace hearthcell::formulas

@@ -1,7 +1,8 @@
+#include "extension/formulas/tokens.hpp"
+
 #include "extension/formulas/letters.hpp"
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
-#include "extension/formulas/token.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,5 +1,6 @@
 #include "extension/sharing/elsewhere.hpp"
 
+#include "extension/sharing/names.hpp"
 #include "extension/sharing/our_formulas.hpp"
 #include "extension/sharing/values_for_calls.hpp"
 
@@ -9,6 +10,9 @@
 #include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
+
+#include <memory>
+#include <utility>
 
 namespace css = com::sun::star;
 using css::beans::XPropertySet;
@@ -23,7 +27,11 @@ namespace {
 class Replacer {
 public:
     explicit Replacer(Reference<css::sheet::XSpreadsheetDocument> const& of_document)
-        : document(of_document), sheets(sheets_of(document)), names(names_that_need_us(document)), values(document) {}
+        : document(of_document), sheets(sheets_of(document)), ours(std::make_unique<OurFormulas>(document)),
+          values(document) {
+        for (auto const& sheet : sheets)
+            sheet_names.push_back(name_of(sheet));
+    }
 
     Elsewhere replace() {
         replace_in_names();
@@ -36,22 +44,21 @@ public:
 
 private:
     void replace_in_names() {
-        std::vector<Reference<css::sheet::XNamedRange>> ours;
-        auto const visit = [&](auto const& document_or_sheet, auto const& with_values) {
+        std::vector<std::pair<Reference<css::sheet::XNamedRange>, std::string>> replaced;
+        auto const visit = [&](auto const& document_or_sheet, std::string const& sheet) {
             for (auto const& name : names_of(document_or_sheet))
-                if (OUString const before = name->getContent(); needs_us(before, names)) {
-                    ours.push_back(name);
-                    if (OUString const after = with_values(before); after != before)
+                if (OUString const before = name->getContent(); ours->need_us(before, sheet)) {
+                    replaced.emplace_back(name, sheet);
+                    if (OUString const after = values.in_document(before, sheet); after != before)
                         name->setContent(after);
                 }
         };
-        auto const in_document = [&](OUString const& formula) { return values.in_document(formula); };
-        visit(document, in_document);
-        for (auto const& sheet : sheets)
-            visit(sheet, in_document);
-        names = names_that_need_us(document);
-        for (auto const& name : ours)
-            count(needs_us(name->getContent(), names));
+        visit(document, {});
+        for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet)
+            visit(sheets[sheet], sheet_names[sheet]);
+        ours = std::make_unique<OurFormulas>(document);
+        for (auto const& [name, sheet] : replaced)
+            count(ours->need_us(name->getContent(), sheet));
     }
 
     void replace_in_conditional_formats(std::size_t sheet) {
@@ -74,14 +81,14 @@ private:
             OUString const property = OUString::createFromAscii(which);
             OUString formula; // read as the user sees it, but written in English
             rule->getPropertyValue(property) >>= formula;
-            if (!needs_us(formula, names))
+            if (!ours->need_us(formula, sheet_names[sheet]))
                 continue;
             needed = true;
             auto const before = values.spare_cell(sheet).in_english(formula);
             OUString const after = before ? values.in_sheet(sheet, *before) : formula;
             if (before && after != *before)
                 rule->setPropertyValue(property, Any(after));
-            still_needed = still_needed || needs_us(after, names);
+            still_needed = still_needed || ours->need_us(after, sheet_names[sheet]);
         }
         if (needed)
             count(still_needed);
@@ -98,7 +105,8 @@ private:
             Any const validity = cells->getPropertyValue("Validation");
             Reference<css::sheet::XSheetCondition> const rule(validity, UNO_QUERY_THROW);
             OUString const first = rule->getFormula1(), second = rule->getFormula2();
-            if (!needs_us(first, names) && !needs_us(second, names))
+            auto const need_us = [&](OUString const& formula) { return ours->need_us(formula, sheet_names[sheet]); };
+            if (!need_us(first) && !need_us(second))
                 continue;
             OUString const first_now = values.in_sheet(sheet, first), second_now = values.in_sheet(sheet, second);
             if (first_now != first || second_now != second) {
@@ -106,7 +114,7 @@ private:
                 rule->setFormula2(second_now);
                 cells->setPropertyValue("Validation", validity);
             }
-            count(needs_us(first_now, names) || needs_us(second_now, names));
+            count(need_us(first_now) || need_us(second_now));
         }
     }
 
@@ -114,7 +122,8 @@ private:
 
     Reference<css::sheet::XSpreadsheetDocument> const document;
     std::vector<Reference<css::sheet::XSpreadsheet>> const sheets;
-    Names names;
+    std::vector<std::string> sheet_names;
+    std::unique_ptr<OurFormulas> ours;
     ValuesForCalls values;
     Elsewhere result;
 };

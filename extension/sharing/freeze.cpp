@@ -1,6 +1,7 @@
 #include "extension/sharing/freeze.hpp"
 
 #include "extension/sharing/elsewhere.hpp"
+#include "extension/sharing/names.hpp"
 #include "extension/sharing/runs.hpp"
 #include "extension/sharing/sheet_formulas.hpp"
 #include "extension/sharing/writable.hpp"
@@ -17,10 +18,10 @@ namespace hearthcell::sharing {
 
 Frozen freeze(Reference<css::sheet::XSpreadsheetDocument> const& document, rtl::OUString const& edition) {
     // Everything is read before anything is written, so that no value is worked out from cells that have changed.
-    Names const names = names_that_need_us(document);
+    OurFormulas const ours(document);
     std::vector<SheetFormulas> all;
     for (auto const& sheet : sheets_of(document))
-        all.push_back(read_formulas(sheet, names));
+        all.push_back(read_formulas(sheet, ours));
 
     Frozen frozen;
     for (SheetFormulas const& formulas : all)

@@ -1,5 +1,7 @@
 #include "extension/sharing/kept_cell.hpp"
 
+#include "extension/formulas/reference.hpp"
+#include "extension/office/text.hpp"
 #include "extension/sharing/constants.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -15,12 +17,8 @@ using rtl::OUString;
 namespace hearthcell::sharing {
 namespace {
 
-/// "AB12"
 OUString name_of(sal_Int32 column, sal_Int32 row) {
-    OUString letters;
-    for (sal_Int32 rest = column + 1; rest > 0; rest = (rest - 1) / 26)
-        letters = OUString(sal_Unicode('A' + (rest - 1) % 26)) + letters;
-    return letters + OUString::number(row + 1);
+    return office::wide(formulas::cell_name(column, row));
 }
 
 } // namespace

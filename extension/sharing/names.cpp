@@ -1,12 +1,16 @@
 #include "extension/sharing/names.hpp"
 
+#include "extension/office/text.hpp"
+
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 
 namespace css = com::sun::star;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
+using hearthcell::office::narrow;
 using rtl::OUString;
 
 namespace hearthcell::sharing {
@@ -20,6 +24,10 @@ sheets_of(Reference<css::sheet::XSpreadsheetDocument> const& document) {
     return sheets;
 }
 
+std::string name_of(Reference<css::sheet::XSpreadsheet> const& sheet) {
+    return narrow(Reference<css::container::XNamed>(sheet, UNO_QUERY_THROW)->getName());
+}
+
 std::vector<Reference<css::sheet::XNamedRange>> names_of(Reference<css::uno::XInterface> const& document_or_sheet) {
     Reference<css::beans::XPropertySet> const properties(document_or_sheet, UNO_QUERY_THROW);
     Reference<css::sheet::XNamedRanges> const all(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
@@ -29,35 +37,21 @@ std::vector<Reference<css::sheet::XNamedRange>> names_of(Reference<css::uno::XIn
     return names;
 }
 
-Definitions definitions_in(Reference<css::sheet::XSpreadsheetDocument> const& document) {
-    Definitions definitions;
-    auto const add = [&](auto const& document_or_sheet) {
-        for (auto const& name : names_of(document_or_sheet))
-            definitions[name->getName().toAsciiLowerCase()] += " " + name->getContent();
+formulas::Names all_names_of(Reference<css::sheet::XSpreadsheetDocument> const& document) {
+    std::vector<formulas::Definition> definitions;
+    auto const add = [&](auto const& document_or_sheet, std::string const& sheet) {
+        for (auto const& name : names_of(document_or_sheet)) {
+            auto const seen_from = name->getReferencePosition();
+            definitions.push_back({narrow(name->getName()),
+                                   sheet,
+                                   narrow(name->getContent()),
+                                   {seen_from.Sheet, seen_from.Row, seen_from.Column}});
+        }
     };
-    add(document);
+    add(document, {});
     for (auto const& sheet : sheets_of(document))
-        add(sheet);
-    return definitions;
-}
-
-Names names_that(Definitions const& definitions,
-                 std::function<bool(OUString const& definition, Names const& known)> const& have_it) {
-    Names names;
-    bool found = true;
-    while (found) {
-        found = false;
-        for (auto const& [name, definition] : definitions)
-            if (names.count(name) == 0 && have_it(definition, names)) {
-                names.insert(name);
-                found = true;
-            }
-    }
-    return names;
-}
-
-bool is_one_of(Names const& names, OUString const& word) {
-    return names.count(word) > 0 || names.count(word.copy(word.lastIndexOf('.') + 1)) > 0;
+        add(sheet, name_of(sheet));
+    return formulas::Names(std::move(definitions));
 }
 
 } // namespace hearthcell::sharing

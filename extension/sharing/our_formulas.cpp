@@ -1,33 +1,34 @@
 #include "extension/sharing/our_formulas.hpp"
 
-#include <algorithm>
+#include "extension/formulas/calls.hpp"
+#include "extension/formulas/letters.hpp"
+#include "extension/office/text.hpp"
+#include "extension/sharing/names.hpp"
 
 namespace css = com::sun::star;
 using css::uno::Reference;
-using rtl::OUString;
 
 namespace hearthcell::sharing {
 namespace {
 
-bool is_multiple_operations(Word const& word) {
-    return word.called && (word.lower == "multiple.operations" || word.lower == "table"); // what getFormula calls it
+bool is_multiple_operations(formulas::Token const& token) {
+    using formulas::is_same_name;
+    return token.kind == formulas::TokenKind::function &&
+           (is_same_name(token.text, "MULTIPLE.OPERATIONS") || is_same_name(token.text, "TABLE")); // as getFormula says
+}
+
+/// A single thing to say, or nothing.
+std::vector<bool> needs_us(formulas::Token const& token) {
+    return std::vector<bool>(formulas::is_ours(token) || is_multiple_operations(token) ? 1 : 0, true);
 }
 
 } // namespace
 
-bool calls_us(Word const& word) {
-    return word.called && (word.lower.startsWith("hearthcell.stove.") || word.lower.startsWith("stove."));
-}
+OurFormulas::OurFormulas(Reference<css::sheet::XSpreadsheetDocument> const& document)
+    : names_(all_names_of(document)), calls_(names_, needs_us) {}
 
-bool needs_us(OUString const& formula, Names const& names) {
-    auto const words = words_of(formula);
-    return std::any_of(words.begin(), words.end(), [&](Word const& word) {
-        return calls_us(word) || is_multiple_operations(word) || is_one_of(names, word.lower);
-    });
-}
-
-Names names_that_need_us(Reference<css::sheet::XSpreadsheetDocument> const& document) {
-    return names_that(definitions_in(document), needs_us);
+bool OurFormulas::need_us(rtl::OUString const& formula, std::string const& sheet) const {
+    return !calls_.in(office::narrow(formula), sheet).empty();
 }
 
 } // namespace hearthcell::sharing

@@ -1,5 +1,7 @@
 #include "extension/sharing/sheet_formulas.hpp"
 
+#include "extension/sharing/names.hpp"
+
 #include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
@@ -49,7 +51,10 @@ CellRangeAddress block_around(Reference<css::sheet::XSpreadsheet> const& sheet, 
 
 class Reader {
 public:
-    Reader(Reference<css::sheet::XSpreadsheet> const& sheet, Names const& named) : names(named) { found.sheet = sheet; }
+    Reader(Reference<css::sheet::XSpreadsheet> const& sheet, OurFormulas const& of_document)
+        : ours(of_document), name(name_of(sheet)) {
+        found.sheet = sheet;
+    }
 
     /// An area full of formulas, ours and others.
     void read(CellRangeAddress const& area) {
@@ -59,7 +64,7 @@ public:
         for (sal_Int32 row = 0; row < formulas.getLength(); ++row)
             for (sal_Int32 column = 0; column < formulas[row].getLength(); ++column) {
                 OUString const& formula = formulas[row][column];
-                if (!needs_us(formula, names))
+                if (!ours.need_us(formula, name))
                     continue;
                 if (!values.hasElements())
                     values = as<css::sheet::XCellRangeData>(range)->getDataArray();
@@ -81,7 +86,8 @@ private:
                 in_a_block.insert({column, row});
     }
 
-    Names const& names;
+    OurFormulas const& ours;
+    std::string const name;
     std::set<Place> in_a_block; // of an array formula that is known already
 };
 
@@ -115,8 +121,8 @@ void write_comments(SheetFormulas const& formulas, OUString const& edition) {
 
 } // namespace
 
-SheetFormulas read_formulas(Reference<css::sheet::XSpreadsheet> const& sheet, Names const& names) {
-    Reader reader(sheet, names);
+SheetFormulas read_formulas(Reference<css::sheet::XSpreadsheet> const& sheet, OurFormulas const& ours) {
+    Reader reader(sheet, ours);
     auto const areas =
         as<css::sheet::XCellRangesQuery>(sheet)->queryContentCells(css::sheet::CellFlags::FORMULA)->getRangeAddresses();
     for (CellRangeAddress const& area : areas)

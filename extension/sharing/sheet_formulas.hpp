@@ -17,7 +17,7 @@ struct SheetFormulas {
 };
 
 SheetFormulas read_formulas(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> const& sheet,
-                            Names const& names);
+                            OurFormulas const& ours);
 
 void replace_formulas(SheetFormulas const& formulas, rtl::OUString const& edition);
 

@@ -1,41 +1,54 @@
 #include "extension/sharing/values_for_calls.hpp"
 
-#include "extension/sharing/our_formulas.hpp"
+#include "extension/formulas/calls.hpp"
+#include "extension/formulas/letters.hpp"
+#include "extension/formulas/reference.hpp"
+#include "extension/formulas/table.hpp"
+#include "extension/office/text.hpp"
+#include "extension/sharing/names.hpp"
 
-#include <com/sun/star/lang/XMultiServiceFactory.hpp>
-#include <com/sun/star/sheet/ComplexReference.hpp>
-#include <com/sun/star/sheet/FormulaToken.hpp>
-#include <com/sun/star/sheet/ReferenceFlags.hpp>
-#include <com/sun/star/sheet/SingleReference.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
+#include <array>
 
 namespace css = com::sun::star;
-namespace flags = css::sheet::ReferenceFlags;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
+using hearthcell::formulas::Token;
+using hearthcell::formulas::TokenKind;
+using hearthcell::office::narrow;
+using hearthcell::office::wide;
 using rtl::OUString;
 
 namespace hearthcell::sharing {
 namespace {
 
-constexpr sal_Int32 varies_in_sheet = flags::COLUMN_RELATIVE | flags::ROW_RELATIVE;
-constexpr sal_Int32 varies_in_document = varies_in_sheet | flags::SHEET_RELATIVE;
-
 /// Functions that may look at the cell which they stand in. INDIRECT reads references that nobody else sees.
-bool may_look_at_its_cell(Word const& word) {
-    constexpr char const* names[] = {"row", "column", "sheet", "cell", "indirect"};
-    return word.called && std::any_of(std::begin(names), std::end(names),
-                                      [&](char const* name) { return word.lower.equalsAscii(name); });
+bool may_look_at_its_cell(Token const& token) {
+    constexpr std::array<std::string_view, 5> names{"ROW", "COLUMN", "SHEET", "CELL", "INDIRECT"};
+    return token.kind == TokenKind::function && std::any_of(names.begin(), names.end(), [&](std::string_view name) {
+               return formulas::is_same_name(name, token.text);
+           });
 }
 
-bool has_flag(css::sheet::FormulaToken const& token, sal_Int32 wanted) {
-    css::sheet::SingleReference cell;
-    if (token.Data >>= cell)
-        return (cell.Flags & wanted) != 0;
-    css::sheet::ComplexReference range;
-    return (token.Data >>= range) && ((range.Reference1.Flags | range.Reference2.Flags) & wanted) != 0;
+std::vector<Varies> ways_of(formulas::Reference const& reference) {
+    std::vector<Varies> ways;
+    for (formulas::Corner const& corner : {reference.first, reference.last}) {
+        if ((corner.column && !corner.column_fixed) || (corner.row && !corner.row_fixed))
+            ways.push_back(Varies::from_cell_to_cell);
+        if (reference.file.empty() && !reference.first.sheet_fixed)
+            ways.push_back(Varies::from_sheet_to_sheet);
+    }
+    return ways;
+}
+
+std::vector<Varies> ways_of(Token const& token) {
+    if (token.kind == TokenKind::reference)
+        return ways_of(formulas::reference_of(token));
+    bool const looks_at_cell =
+        may_look_at_its_cell(token) || (token.kind == TokenKind::table && formulas::table_reference_of(token).this_row);
+    return std::vector<Varies>(looks_at_cell ? 1 : 0, Varies::from_cell_to_cell);
 }
 
 std::size_t first_unprotected(std::vector<Reference<css::sheet::XSpreadsheet>> const& sheets) {
@@ -48,55 +61,42 @@ std::size_t first_unprotected(std::vector<Reference<css::sheet::XSpreadsheet>> c
 } // namespace
 
 ValuesForCalls::ValuesForCalls(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : sheets(sheets_of(document)), first_writable(first_unprotected(sheets)),
-      parser(Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
-                 ->createInstance("com.sun.star.sheet.FormulaParser"),
-             UNO_QUERY_THROW) {
-    Reference<css::beans::XPropertySet>(parser, UNO_QUERY_THROW)
-        ->setPropertyValue("CompileEnglish", css::uno::Any(true));
-    varying_names = names_that(definitions_in(document), [&](OUString const& definition, Names const& known) {
-        return varies(definition, varies_in_document, known);
-    });
-}
+    : sheets(sheets_of(document)), first_writable(first_unprotected(sheets)), names(all_names_of(document)),
+      varies(names, [](Token const& token) { return ways_of(token); }) {}
 
 SpareCell& ValuesForCalls::spare_cell(std::size_t sheet) {
     return spare_cells.try_emplace(sheet, sheets.at(sheet)).first->second;
 }
 
-OUString ValuesForCalls::in_document(OUString const& formula) {
-    return replace(formula, first_writable, varies_in_document);
+OUString ValuesForCalls::in_document(OUString const& formula, std::string const& seen_from) {
+    return replace(formula, first_writable, seen_from, {});
 }
 
 OUString ValuesForCalls::in_sheet(std::size_t sheet, OUString const& formula) {
-    return replace(formula, sheet, varies_in_sheet);
+    return replace(formula, sheet, name_of(sheets.at(sheet)), {Varies::from_sheet_to_sheet});
 }
 
-OUString ValuesForCalls::replace(OUString const& formula, std::size_t sheet, sal_Int32 varying_references) {
-    OUString result;
-    sal_Int32 done = 0;
-    for (Word const& word : words_of(formula)) {
-        if (word.start < done || !calls_us(word))
+OUString ValuesForCalls::replace(OUString const& formula, std::size_t sheet, std::string const& seen_from,
+                                 std::set<Varies> const& may_vary) {
+    std::string const before = narrow(formula);
+    std::vector<Token> const tokens = formulas::tokens_of(before);
+    std::string result;
+    std::size_t done = 0;
+    for (std::size_t at = 0; at < tokens.size(); ++at) {
+        std::size_t const end = formulas::is_ours(tokens[at]) ? formulas::end_of_call(tokens, at) : tokens.size();
+        if (end == tokens.size())
             continue;
-        sal_Int32 const end = end_of_call(formula, word);
-        OUString const call = formula.copy(word.start, end - word.start);
-        if (varies(call, varying_references, varying_names))
+        std::string const call = before.substr(tokens[at].start, tokens[end].end() - tokens[at].start);
+        std::set<Varies> const ways = varies.in(call, seen_from);
+        if (!std::includes(may_vary.begin(), may_vary.end(), ways.begin(), ways.end()))
             continue;
-        if (auto const value = spare_cell(sheet).value_of(call)) {
-            result += formula.copy(done, word.start - done) + *value;
-            done = end;
+        if (auto const value = spare_cell(sheet).value_of(wide(call))) {
+            result += before.substr(done, tokens[at].start - done) + narrow(*value);
+            done = tokens[end].end();
+            at = end;
         }
     }
-    return result + formula.copy(done);
-}
-
-bool ValuesForCalls::varies(OUString const& formula, sal_Int32 varying_references, Names const& varying) {
-    auto const words = words_of(formula);
-    if (std::any_of(words.begin(), words.end(),
-                    [&](Word const& word) { return may_look_at_its_cell(word) || is_one_of(varying, word.lower); }))
-        return true;
-    auto const tokens = parser->parseFormula(formula, {0, 0, 0});
-    return std::any_of(tokens.begin(), tokens.end(),
-                       [&](auto const& token) { return has_flag(token, varying_references); });
+    return wide(result + before.substr(done));
 }
 
 } // namespace hearthcell::sharing

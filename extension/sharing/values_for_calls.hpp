@@ -1,34 +1,42 @@
 #pragma once
 
-#include "extension/sharing/names.hpp"
+#include "extension/formulas/names.hpp"
 #include "extension/sharing/spare_cell.hpp"
 
-#include <com/sun/star/sheet/XFormulaParser.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+
+#include <map>
 
 namespace hearthcell::sharing {
+
+/// In which way a formula's value is not the same everywhere.
+enum class Varies { from_cell_to_cell, from_sheet_to_sheet };
 
 /// Puts values in the place of our functions' calls, in formulas that stand outside of cells.
 class ValuesForCalls {
 public:
     explicit ValuesForCalls(
         com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
+    ValuesForCalls(ValuesForCalls const&) = delete; // one part of it refers to another
+    ValuesForCalls& operator=(ValuesForCalls const&) = delete;
 
     /// A formula, in English and without =, with a value for each call that gives one and the same value in every cell
-    /// of the document, or of one sheet. What depends on the cell (A1, ROW()) stays.
-    rtl::OUString in_document(rtl::OUString const& formula);
+    /// of the document, or of one sheet. What depends on the cell (A1, ROW()) stays. `seen_from`: the sheet whose names
+    /// the formula may use; empty: those of the document only.
+    rtl::OUString in_document(rtl::OUString const& formula, std::string const& seen_from);
     rtl::OUString in_sheet(std::size_t sheet, rtl::OUString const& formula);
 
     /// What is tried out on a sheet is tried in here.
     SpareCell& spare_cell(std::size_t sheet);
 
 private:
-    rtl::OUString replace(rtl::OUString const& formula, std::size_t sheet, sal_Int32 varying_references);
-    bool varies(rtl::OUString const& formula, sal_Int32 varying_references, Names const& varying);
+    rtl::OUString replace(rtl::OUString const& formula, std::size_t sheet, std::string const& seen_from,
+                          std::set<Varies> const& may_vary);
 
     std::vector<com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet>> const sheets;
     std::size_t first_writable = 0;
-    com::sun::star::uno::Reference<com::sun::star::sheet::XFormulaParser> parser;
-    Names varying_names;
+    formulas::Names names;
+    formulas::Followed<Varies> varies;
     std::map<std::size_t, SpareCell> spare_cells; // made where one is needed
 };
 

@@ -45,7 +45,7 @@ protected:
                         std::string_view sheet = "Sheet1") {
         Names const names(std::move(definitions));
         Followed<bool> const followed(
-            names, [](Token const& token) { return is_volatile(token) ? std::optional(true) : std::nullopt; });
+            names, [](Token const& token) { return std::vector<bool>(is_volatile(token) ? 1 : 0, true); });
         return !followed.in(formula, sheet).empty();
     }
 };

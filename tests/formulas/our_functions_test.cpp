@@ -2,6 +2,7 @@
 
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/our_functions.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,7 @@
 // What a reference says, and where in the formula it says it.
 
 #include "extension/formulas/reference.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <gtest/gtest.h>
 

@@ -3,6 +3,7 @@
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
 #include "extension/formulas/rewriting.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // What each word of a formula is.
 
-#include "extension/formulas/token.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <gtest/gtest.h>
 

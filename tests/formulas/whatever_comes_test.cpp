@@ -32,7 +32,7 @@ void ask_everything(std::string const& formula) {
     Names const names({{"first", "", "A1", {}}, {"all", "", formula, {}}, {"site.T1", "It's", "all", {}}});
     (void)Reads(sheets, names, tables).of(formula, {1, 2, 2});
     (void)Reads(sheets, names, tables).of("=all", {1, 2, 2});
-    (void)Followed<bool>(names, [](Token const&) { return std::optional<bool>(); }).in(formula, "Sheet1");
+    (void)Followed<bool>(names, [](Token const&) { return std::vector<bool>(); }).in(formula, "Sheet1");
     (void)as_shown(formula);
     (void)only_call(formula);
     (void)address_in(formula);
