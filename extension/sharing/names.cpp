@@ -37,7 +37,7 @@ std::vector<Reference<css::sheet::XNamedRange>> names_of(Reference<css::uno::XIn
     return names;
 }
 
-formulas::Names all_names_of(Reference<css::sheet::XSpreadsheetDocument> const& document) {
+std::vector<formulas::Definition> definitions_in(Reference<css::sheet::XSpreadsheetDocument> const& document) {
     std::vector<formulas::Definition> definitions;
     auto const add = [&](auto const& document_or_sheet, std::string const& sheet) {
         for (auto const& name : names_of(document_or_sheet)) {
@@ -51,7 +51,7 @@ formulas::Names all_names_of(Reference<css::sheet::XSpreadsheetDocument> const& 
     add(document, {});
     for (auto const& sheet : sheets_of(document))
         add(sheet, name_of(sheet));
-    return formulas::Names(std::move(definitions));
+    return definitions;
 }
 
 } // namespace hearthcell::sharing

@@ -23,7 +23,7 @@ std::vector<com::sun::star::uno::Reference<com::sun::star::sheet::XNamedRange>>
 names_of(com::sun::star::uno::Reference<com::sun::star::uno::XInterface> const& document_or_sheet);
 
 /// Of the document and of all its sheets.
-formulas::Names
-all_names_of(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
+std::vector<formulas::Definition>
+definitions_in(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
 
 } // namespace hearthcell::sharing

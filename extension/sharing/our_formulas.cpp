@@ -25,7 +25,7 @@ std::vector<bool> needs_us(formulas::Token const& token) {
 } // namespace
 
 OurFormulas::OurFormulas(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : names_(all_names_of(document)), calls_(names_, needs_us) {}
+    : names_(definitions_in(document)), calls_(names_, needs_us) {}
 
 bool OurFormulas::need_us(rtl::OUString const& formula, std::string const& sheet) const {
     return !calls_.in(office::narrow(formula), sheet).empty();

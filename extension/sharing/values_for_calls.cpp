@@ -61,7 +61,7 @@ std::size_t first_unprotected(std::vector<Reference<css::sheet::XSpreadsheet>> c
 } // namespace
 
 ValuesForCalls::ValuesForCalls(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : sheets(sheets_of(document)), first_writable(first_unprotected(sheets)), names(all_names_of(document)),
+    : sheets(sheets_of(document)), first_writable(first_unprotected(sheets)), names(definitions_in(document)),
       varies(names, [](Token const& token) { return ways_of(token); }) {}
 
 SpareCell& ValuesForCalls::spare_cell(std::size_t sheet) {
