@@ -1,6 +1,6 @@
 #include "extension/addin/adapter.hpp"
 
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 
 #include <rtl/string.hxx>
 
@@ -71,9 +71,9 @@ void append_cell(Block& block, Any const& cell) {
 } // namespace
 
 Scalar scalar(Argument const& argument, Any const& given) {
-    if (given.getValueTypeClass() == TypeClass_DOUBLE && argument.kind == Kind::number)
+    if (given.getValueTypeClass() == TypeClass_DOUBLE && argument.kind == ArgumentKind::number)
         return {*static_cast<double const*>(given.getValue())};
-    if (given.getValueTypeClass() == TypeClass_VOID && argument.kind == Kind::number)
+    if (given.getValueTypeClass() == TypeClass_VOID && argument.kind == ArgumentKind::number)
         return {argument.optional ? Scalar{argument.fallback} : Scalar{absent, Reason::argument_missing}};
     return read_scalar(argument, value_of(given));
 }

@@ -1,7 +1,9 @@
 #pragma once
 // Between a cell and a catalogue function: UNO's values in, a cell's value or error code out. No equation here.
 
+#include "functions/about/the_record.hpp"
 #include "functions/call/call.hpp"
+#include "functions/catalogue/subjects.hpp"
 
 #include <com/sun/star/uno/Any.hxx>
 #include <com/sun/star/uno/Sequence.hxx>

@@ -1,18 +1,19 @@
 #pragma once
 // What STOVE.UNCERTAINTY and STOVE.BUDGET are asked: read, checked and ready for propagation.
 
-#include "functions/call/call.hpp"
+#include "functions/call/scalar.hpp"
 #include "functions/uncertainty/propagation.hpp"
 
 namespace hearthcell {
 
 /// The order of the arguments of both functions.
-namespace doubt_argument {
+namespace uncertainty_argument {
 enum : unsigned { function_name, values, uncertainties, coverage, correlations };
 }
 
-/// What a cell asks: whose doubt, where, and how much goes in. Kept on the stack but for the correlations.
-struct Doubt {
+/// A call of a function whose arguments are uncertain, as a cell asks about it. Kept on the stack but for the
+/// correlations.
+struct UncertainCall {
     Function const* function = nullptr;
     std::size_t given = 0; ///< arguments of that function up to the last that is not blank
     Resolved at;
@@ -30,10 +31,10 @@ struct Doubt {
 };
 
 /// Reads what a cell asks. The arguments have been through the checks of a wordy call.
-Doubt read_doubt(std::span<Value const> given);
+UncertainCall read_uncertain_call(std::span<Value const> given);
 
-/// The first-order result; a failure of the equation or of its range becomes one of the doubt.
-Propagated propagate(Doubt& doubt);
+/// The first-order result; a failure of the equation or of its range becomes one of the question.
+Propagated propagate(UncertainCall& asked);
 
 /// The values as arguments of the function asked about: what EXPLAIN would be given.
 std::vector<Value> inner_arguments(Block const& values);

@@ -1,5 +1,5 @@
 #pragma once
-// STOVE.UNCERTAINTY and STOVE.BUDGET: doubt carried through any function of the catalogue that is an equation of
+// STOVE.UNCERTAINTY and STOVE.BUDGET: uncertainty carried through any function of the catalogue that is an equation of
 // numbers, by its name.
 
 #include "functions/contract/values.hpp"

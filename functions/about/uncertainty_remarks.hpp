@@ -1,22 +1,14 @@
 #pragma once
-// What EXPLAIN says of single functions beyond what the catalogue's entry tells of every one. Each is given the
-// arguments as the cell has them.
+// What UNCERTAINTY and BUDGET have to say to EXPLAIN.
 
-#include "functions/contract/values.hpp"
+#include "functions/contract/kernel.hpp"
 
-#include <span>
-#include <string>
-#include <vector>
+namespace hearthcell {
 
-namespace hearthcell::remarks {
-
-/// How the numbers and the texts with one colon were understood.
-std::vector<std::string> on_minutes(std::span<Value const> arguments);
-
-/// The result that the doubt belongs to, and whether first order is enough.
-std::vector<std::string> on_uncertainty(std::span<Value const> arguments);
+/// The result that the uncertainty belongs to, and whether first order is enough.
+Sentences remark_on_uncertainty(std::span<Value const> given);
 
 /// Why the function asked about failed with these values; empty where it is not that which failed.
-std::string why_no_uncertainty(std::span<Value const> arguments);
+std::string why_no_uncertainty(std::span<Value const> given);
 
-} // namespace hearthcell::remarks
+} // namespace hearthcell

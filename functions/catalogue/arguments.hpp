@@ -2,7 +2,7 @@
 // How an argument is made from one that is there already. Those that recur stand in arguments/, a file a subject:
 // name, unit, range and help are written there once and reused. All of it is done by the compiler.
 
-#include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/argument.hpp"
 
 namespace hearthcell::arguments {
 
@@ -28,7 +28,7 @@ consteval Argument named(Argument argument, std::string_view name, Wording help)
 /// A row or column of it.
 consteval Argument column(Argument argument, std::string_view name, Wording help) {
     argument = named(argument, name, help);
-    argument.kind = Kind::column;
+    argument.kind = ArgumentKind::column;
     return argument;
 }
 

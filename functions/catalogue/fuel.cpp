@@ -1,7 +1,9 @@
-#include "functions/kernels/fuel.hpp"
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/catalogue/tables.hpp"
+#include "functions/kernels/fuel.hpp"
 #include "functions/kernels/fuel_batches.hpp"
 
 namespace hearthcell {

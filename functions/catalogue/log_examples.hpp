@@ -1,7 +1,7 @@
 #pragma once
 // The logs of the examples, invented.
 
-#include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/example.hpp"
 
 namespace hearthcell::log_examples {
 

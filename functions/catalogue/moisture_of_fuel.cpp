@@ -1,3 +1,5 @@
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/fuel.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/fuel.hpp"

@@ -1,4 +1,7 @@
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/performance.hpp"
+#include "functions/catalogue/performance_tier.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/performance.hpp"
 
@@ -119,7 +122,7 @@ constexpr Function functions[] = {
                  "Nguvu ya wastani ya moto"},
      .arguments = {fuel_energy, minutes},
      .result = {.name = {"firepower", "puissance de feu", "potencia de fuego", "nguvu ya moto"},
-                .measure = Measure::power,
+                .measure = Measure::power_in_kilowatts,
                 .low = 0,
                 .high = 60},
      .kernel =
@@ -134,7 +137,7 @@ constexpr Function functions[] = {
                  "Potencia media que llegó al agua", "Nguvu ya wastani iliyofika kwenye maji"},
      .arguments = {useful_heat, minutes},
      .result = {.name = {"cooking power", "puissance de cuisson", "potencia de cocción", "nguvu ya kupikia"},
-                .measure = Measure::power,
+                .measure = Measure::power_in_kilowatts,
                 .low = 0,
                 .high = 60},
      .kernel = numeric<[]<class Real>(Real const& heat, Real const& time) { return kernels::mean_power(heat, time); }>,
@@ -230,6 +233,7 @@ constexpr Function functions[] = {
      .equations = {"high power/low power"},
      .sources = {definition},
      .examples = {{{6, 2.4}, {2.5, 1e-12}, "By hand"}}},
+    performance_tier_function,
 };
 
 } // namespace

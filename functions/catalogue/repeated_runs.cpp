@@ -1,9 +1,10 @@
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/statistics/comparison.hpp"
 #include "functions/kernels/statistics/outlier.hpp"
-#include "functions/kernels/performance_tier.hpp"
 #include "functions/kernels/statistics/sample_size.hpp"
 
 namespace hearthcell {
@@ -129,46 +130,6 @@ constexpr Function functions[] = {
      .examples = {{{one_apart}, {6, 0}, "G 2.0298 above 1.8871, recomputed with R 4.2; the sixth cell"},
                   {{improved}, {0, 0}, "G 1.5145 below 1.8871, recomputed with R 4.2"},
                   {{base_3}, {Error::not_available}, "Three runs tell nothing"}}},
-    {.name = "PERFORMANCETIER",
-     .stored = "performanceTier",
-     .summary = {"Tier of the voluntary performance targets, 0 to 5",
-                 "Niveau des objectifs volontaires de performance, de 0 à 5",
-                 "Nivel de los objetivos voluntarios de desempeño, de 0 a 5",
-                 "Daraja la malengo ya hiari ya utendaji, 0 hadi 5"},
-     .arguments =
-         {measure_of_tier,
-          {.name = "value",
-           .measure = Measure::ratio,
-           .low = 0,
-           .high = 100000,
-           .help =
-               {"Result of that test: efficiency as a fraction, CO in g/MJ and PM2.5 in mg/MJ delivered, or a score",
-                "Résultat de cet essai\u00a0: rendement en fraction, CO en g/MJ utile, PM2.5 en mg/MJ utile, ou une "
-                "note",
-                "Resultado de ese ensayo: rendimiento como fracción, CO en g/MJ y PM2.5 en mg/MJ útil, o un puntaje",
-                "Tokeo la jaribio hilo: ufanisi kama sehemu, CO kwa g/MJ na PM2.5 kwa mg/MJ iliyofika, au alama"},
-           .zero_is_doubtful = true}},
-     .result = {.name = {"tier", "niveau", "nivel", "daraja"}, .measure = Measure::ratio, .low = 0, .high = 5},
-     .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
-     .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
-                   "tiers 1 to 5 at 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ or less",
-                   "tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less", "tiers 1 to 5 from 60, 68, 77, 86, 95 up",
-                   "tiers 1 to 5 below 35, 25, 20, 15, 10"},
-     .sources = {iso_tr_19867_3},
-     .caution = {"A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by "
-                 "itself; results of other protocols have none.",
-                 "Un niveau ne vaut que pour l’essai de laboratoire de l’ISO 19867-1, et grandeur par grandeur\u00a0; "
-                 "les autres protocoles n’en donnent pas.",
-                 "Un nivel vale solo para el ensayo de laboratorio de ISO 19867-1, y magnitud por magnitud; otros "
-                 "protocolos no lo dan.",
-                 "Daraja ni la tokeo la jaribio la maabara la ISO 19867-1 pekee, na kwa kila kipimo peke yake; matokeo "
-                 "ya taratibu nyingine hayana daraja."},
-     .examples = {{{"efficiency", 0.35}, {3, 0}, "ISO/TR 19867-3:2018, from memory of its table"},
-                  {{"CO", 11.507}, {1, 0}, "ISO/TR 19867-3:2018: tier 2 is missed by 0.007"},
-                  {{"PM2.5", 62}, {4, 0}, "ISO/TR 19867-3:2018: the limit itself has the tier"},
-                  {{"durability", 10}, {4, 0}, "ISO/TR 19867-3:2018: tier 5 is below 10"},
-                  {{"efficiency", 35}, {Error::number}, "Per cent typed without the sign"},
-                  {{"smoke", 5}, {Error::not_available}, "No such measure"}}},
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 #pragma once
 // The runs of the examples, and what they give.
 
-#include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/example.hpp"
 
 namespace hearthcell::run_examples {
 

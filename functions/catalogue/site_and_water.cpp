@@ -1,3 +1,5 @@
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/catalogue/tables.hpp"
@@ -165,7 +167,7 @@ constexpr Function functions[] = {
                              "Le nom d’un matériau, comme \"aluminium\", ou sa chaleur massique",
                              "El nombre de un material, como \"aluminium\", o su calor específico",
                              "Jina la nyenzo, kama \"aluminium\", au joto lake mahususi"},
-                    .kind = Kind::number_or_name,
+                    .kind = ArgumentKind::number_or_name,
                     .table = &pot_material_table},
                    named(start, "start",
                          {"Temperature of the pot at the start", "Température de la marmite au début",

@@ -1,7 +1,7 @@
 #pragma once
 // The published documents, each written once.
 
-#include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/argument.hpp"
 
 namespace hearthcell::sources {
 

@@ -1,3 +1,5 @@
+#include "functions/catalogue/subjects.hpp"
+
 #include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/kernels/boil_time.hpp"

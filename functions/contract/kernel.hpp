@@ -1,9 +1,9 @@
 #pragma once
-// What the catalogue knows of a kernel: only plain numbers and choices cross this line.
+// The three kinds of kernel: what each is given, what it gives, and what it has to say to EXPLAIN.
 
-#include "functions/kernels/method.hpp"
-#include "functions/number/dual.hpp"
+#include "functions/contract/choice.hpp"
 #include "functions/contract/values.hpp"
+#include "functions/number/dual.hpp"
 
 #include <span>
 #include <type_traits>
@@ -30,15 +30,21 @@ struct Given {
     std::span<Choice const> choices;
 };
 
+using Sentences = std::vector<std::string>;
+
 /// A log or a series: columns first checked for shape, text and range.
 struct Columnar {
     Outcome (*answer)(Given const&) = nullptr;
+    Sentences (*remark)(Given const&) = nullptr; ///< on an answer that was no failure, for EXPLAIN
 };
 
 /// Whatever needs texts: it is given one value an argument (and those of the rest), checked and with defaults filled
 /// in; what has neither value nor default is std::monostate.
 struct Wordy {
     Outcome (*answer)(std::span<Value const>) = nullptr;
+    Sentences (*remark)(std::span<Value const>) = nullptr; ///< on an answer that was no failure, for EXPLAIN
+    /// On a failure that only the kernel itself can tell; empty where the reason's own sentence will do.
+    std::string (*complaint)(std::span<Value const>) = nullptr;
 };
 
 using Kernel = std::variant<Numeric, Columnar, Wordy>;

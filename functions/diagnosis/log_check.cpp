@@ -1,17 +1,9 @@
 #include "functions/diagnosis/log_check.hpp"
 
-#include "functions/explain/phrases.hpp"
-
-#include <cmath>
-
-namespace hearthcell::kernels {
+namespace hearthcell::diagnosis {
 namespace {
 
-using Kind = Findings::Kind;
-
-bool is_text(double reading) {
-    return failure_of(reading).reason == Reason::text_for_number;
-}
+using namespace kernels;
 
 /// The first row with a number in both columns: what stands above it is a heading.
 std::size_t first_reading(Block const& times, Block const& temperatures) {
@@ -25,7 +17,7 @@ std::size_t first_reading(Block const& times, Block const& temperatures) {
 void report_texts(Block const& column, std::string const& wanted, std::size_t first, Findings& findings) {
     for (Block::Text const& text : column.texts)
         if (text.place >= first)
-            findings.add(Kind::text, unsigned(text.place + 1),
+            findings.add(FindingKind::text, unsigned(text.place + 1),
                          [&] { return "\"" + text.text + "\" is a text, not a " + wanted + "."; });
 }
 
@@ -37,9 +29,9 @@ std::vector<Reading> readings_in(Block const& times, Block const& temperatures, 
         if (is_number(time) && is_number(temperature))
             log.push_back({time, temperature, row});
         else if (is_number(time) && !is_text(temperature))
-            findings.add(Kind::half_row, row, [] { return std::string("A time without a temperature."); });
+            findings.add(FindingKind::half_row, row, [] { return std::string("A time without a temperature."); });
         else if (is_number(temperature) && !is_text(time))
-            findings.add(Kind::half_row, row, [] { return std::string("A temperature without a time."); });
+            findings.add(FindingKind::half_row, row, [] { return std::string("A temperature without a time."); });
     }
     return log;
 }
@@ -50,35 +42,6 @@ double number_or_absent(Value const& value) {
 }
 
 } // namespace
-
-std::string tenths(double number) {
-    return in_words(std::round(number * 10) / 10);
-}
-std::string hundredths(double number) {
-    return in_words(std::round(number * 100) / 100);
-}
-
-Block Findings::block() {
-    std::ranges::stable_sort(kept, {}, &Finding::row);
-    std::size_t all = 0;
-    for (std::size_t const count : counts)
-        all += count;
-    if (all == 0)
-        kept.push_back({0, "nothing to remark"});
-    if (all > log_limits::most_findings) {
-        kept.resize(log_limits::most_findings);
-        kept.push_back({0, "and " + std::to_string(all - log_limits::most_findings) + " more"});
-    }
-    Block block{kept.size(), 2, {}, {}};
-    for (Finding& finding : kept) {
-        block.texts.push_back({block.numbers.size(), std::move(finding.words)});
-        block.numbers.push_back(text_in_block);
-        if (finding.row == 0)
-            block.texts.push_back({block.numbers.size(), ""});
-        block.numbers.push_back(finding.row == 0 ? text_in_block : double(finding.row));
-    }
-    return block;
-}
 
 Block check_log(Block const& times, Block const& temperatures, LogQuery const& query) {
     Findings findings;
@@ -102,4 +65,4 @@ Outcome log_check(std::span<Value const> given) {
                       number_or_absent(given[5])});
 }
 
-} // namespace hearthcell::kernels
+} // namespace hearthcell::diagnosis

@@ -2,16 +2,17 @@
 // STOVE.LOGCHECK: what looks wrong in a log, a sentence a finding with the row it concerns. It takes the columns as
 // they are, texts and impossible values included, since those are what it looks for; it changes nothing.
 
+#include "functions/diagnosis/findings.hpp"
 #include "functions/kernels/log/readings.hpp"
+#include "functions/number/in_words.hpp"
 
-#include <array>
-#include <string>
+namespace hearthcell::diagnosis {
 
-namespace hearthcell::kernels {
+using kernels::Log;
+using kernels::Reading;
 
 /// Where findings begin. Common practice, no source, but what physics forbids.
 namespace log_limits {
-inline constexpr std::size_t most_findings = 200;
 // times
 inline constexpr double slow_step = 15;      // min between readings, and
 inline constexpr double slow_rise = 20;      // K of a rise, and
@@ -39,28 +40,6 @@ inline constexpr double start_from_air = 10;                   // K
 inline constexpr double coldest_start = 2, warmest_start = 40; // °C, where the air is not given
 } // namespace log_limits
 
-/// The findings in the order of the rows, those of the whole log first; the first 200 of each kind are kept.
-class Findings {
-public:
-    enum class Kind { text, half_row, clock, time, gap, unit, reading_unit, jump, above_boiling, stuck, start, count };
-
-    /// Row 0: the whole log. The words are only made for a finding that is kept.
-    template <class Words> void add(Kind kind, unsigned row, Words words) {
-        if (counts[std::size_t(kind)]++ < log_limits::most_findings)
-            kept.push_back({row, words()});
-    }
-    /// Two columns: the words and the row.
-    Block block();
-
-private:
-    struct Finding {
-        unsigned row;
-        std::string words;
-    };
-    std::vector<Finding> kept;
-    std::array<std::size_t, std::size_t(Kind::count)> counts{};
-};
-
 struct LogQuery {
     double boiling_point, water, air, power; ///< the first three may be absent
 };
@@ -81,7 +60,7 @@ double noise_of(Log log);
 /// The temperature that the log starts at, whatever its first reading alone says.
 inline double start_of(Log log) {
     double const first = log.front().temperature;
-    return log.size() < 3 ? first : std::min(first, middle(first, log[1].temperature, log[2].temperature));
+    return log.size() < 3 ? first : std::min(first, kernels::middle(first, log[1].temperature, log[2].temperature));
 }
 
 inline double boiling_limit(LogQuery const& query) {
@@ -94,8 +73,4 @@ Block check_log(Block const& times, Block const& temperatures, LogQuery const& q
 /// Times, temperatures, boiling point, water mass, air, largest power as the catalogue has checked them.
 Outcome log_check(std::span<Value const> given);
 
-/// A number as a finding shows it: a tenth of a degree, a hundredth of a minute.
-std::string tenths(double number);
-std::string hundredths(double number);
-
-} // namespace hearthcell::kernels
+} // namespace hearthcell::diagnosis

@@ -1,13 +1,14 @@
 // The temperatures of a log: their unit, and jumps that no pot can make.
 
 #include "functions/diagnosis/log_check.hpp"
+#include "functions/kernels/constants.hpp"
 
 #include <cmath>
 
-namespace hearthcell::kernels {
+namespace hearthcell::diagnosis {
 namespace {
 
-using Kind = Findings::Kind;
+using namespace kernels;
 using namespace log_limits;
 
 double celsius_of_fahrenheit(double fahrenheit) {
@@ -39,7 +40,7 @@ void convert_unit(std::vector<Reading>& log, LogQuery const& query, Findings& fi
         if (top < unit.least_top || unit.celsius(top) > limit || !starts_liquid ||
             double(fitting) < unit_share * double(log.size()))
             continue;
-        findings.add(Kind::unit, 0, [&] {
+        findings.add(FindingKind::unit, 0, [&] {
             return "The temperatures look like " + std::string(unit.name) + ": " + tenths(top) + " would be " +
                    tenths(unit.celsius(top)) + " °C.";
         });
@@ -67,7 +68,8 @@ double usual_step(Log log) {
 class Reach {
 public:
     Reach(LogQuery const& query, double noise_of_log, double usual_step)
-        : per_minute(query.power * 60 / 4.186 * 1000 / (is_absent(query.water) ? usual_water : query.water)),
+        : per_minute(query.power * 60 / wbt::specific_heat * 1000 /
+                     (is_absent(query.water) ? usual_water : query.water)),
           allowance(jump + 6 * noise_of_log), other_unit(std::max(unit_fit, unit_steps * usual_step)) {}
 
     bool holds(Reading const& from, Reading const& to) const {
@@ -99,7 +101,7 @@ Unit const* other_unit(Reading const& before, Reading const& reading, Reach cons
 }
 
 void report_unit(Reading const& first, std::size_t count, Unit const& unit, Findings& findings) {
-    findings.add(Kind::reading_unit, first.row, [&] {
+    findings.add(FindingKind::reading_unit, first.row, [&] {
         std::string const which =
             count == 1 ? " looks" : ", like the " + std::to_string(count - 1) + " after it, looks";
         return tenths(first.temperature) + which + " like " + std::string(unit.name) + ": it would be " +
@@ -137,7 +139,7 @@ std::vector<Reading> follow(Log log, Reach const& reach, Findings& findings) {
         bool const comes_back = i + 1 < log.size() && reach.holds(before, log[i + 1]) &&
                                 std::abs(log[i + 1].temperature - before.temperature) <
                                     std::abs(log[i + 1].temperature - log[i].temperature);
-        findings.add(Kind::jump, log[i].row, [&] {
+        findings.add(FindingKind::jump, log[i].row, [&] {
             std::string const size = tenths(std::abs(rise)) + " K " + (rise > 0 ? "above" : "below");
             return comes_back ? "A reading of " + tenths(log[i].temperature) + " °C stands " + size +
                                     " its neighbours: no pot jumps like that."
@@ -169,4 +171,4 @@ std::vector<Reading> check_jumps(std::vector<Reading> log, LogQuery const& query
     return follow(log, Reach(query, noise_of(log), usual_step(log)), findings);
 }
 
-} // namespace hearthcell::kernels
+} // namespace hearthcell::diagnosis

@@ -5,10 +5,10 @@
 #include <cmath>
 #include <limits>
 
-namespace hearthcell::kernels {
+namespace hearthcell::diagnosis {
 namespace {
 
-using Kind = Findings::Kind;
+using namespace kernels;
 using namespace log_limits;
 
 void report_above_boiling(Log log, LogQuery const& query, double noise, Findings& findings) {
@@ -19,7 +19,7 @@ void report_above_boiling(Log log, LogQuery const& query, double noise, Findings
         for (; end < log.size() && log[end].temperature > limit; ++end)
             top = std::max(top, log[end].temperature);
         if (end > i)
-            findings.add(Kind::above_boiling, log[i].row, [&] {
+            findings.add(FindingKind::above_boiling, log[i].row, [&] {
                 std::string const count = end - i == 1 ? "" : " in " + std::to_string(end - i) + " readings from here";
                 return "Up to " + tenths(top) + " °C" + count + ", where water boils at " +
                        tenths(boiling_limit(query)) + " °C at most: check probe, altitude and weather.";
@@ -54,7 +54,7 @@ void report_stuck(Log log, LogQuery const& query, double noise, Findings& findin
         double const minutes = log[end - 1].minute - log[i].minute;
         bool const boils = pace > 0 && log[i].temperature >= may_boil;
         if (!boils && std::abs(pace) * minutes > least)
-            findings.add(Kind::stuck, log[i].row, [&] {
+            findings.add(FindingKind::stuck, log[i].row, [&] {
                 return "The reading stays at " + tenths(log[i].temperature) + " °C for " + hundredths(minutes) +
                        " min, where it changed by " + tenths(pace) + " K/min before: stuck?";
             });
@@ -68,7 +68,7 @@ void report_start(Log log, LogQuery const& query, Findings& findings) {
     bool const near = is_absent(query.air) ? start >= coldest_start && start <= warmest_start
                                            : std::abs(start - query.air) <= start_from_air;
     if (!near)
-        findings.add(Kind::start, log.front().row, [&] {
+        findings.add(FindingKind::start, log.front().row, [&] {
             return "The log starts at " + tenths(start) + " °C, " +
                    (is_absent(query.air) ? "unusual for water that has not been heated."
                                          : tenths(std::abs(start - query.air)) + " K " +
@@ -88,4 +88,4 @@ void check_temperatures(std::vector<Reading> log, LogQuery const& query, Finding
     report_start(good, query, findings);
 }
 
-} // namespace hearthcell::kernels
+} // namespace hearthcell::diagnosis

@@ -1,14 +1,11 @@
 #include "functions/diagnosis/log_remarks.hpp"
 
-#include "functions/call/call.hpp"
 #include "functions/kernels/log/answers.hpp"
-#include "functions/diagnosis/log_check.hpp"
+#include "functions/number/in_words.hpp"
 
-namespace hearthcell {
+namespace hearthcell::diagnosis {
 
 using namespace kernels;
-
-using Sentences = std::vector<std::string>;
 
 namespace {
 
@@ -32,9 +29,7 @@ struct Taken {
 
 } // namespace
 
-Sentences remark_on_time_at(std::span<Value const> values) {
-    Columns const columns(*find_function("TIMEAT"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_time_at(Given const& given) {
     Taken taken(given);
     Crossing const crossing = time_at(taken.log, given.numbers[0]);
     if (taken.log.size() - crossing.next >= crossing::least_ahead)
@@ -42,9 +37,7 @@ Sentences remark_on_time_at(std::span<Value const> values) {
     return std::move(taken).with("The log ends there: whether the temperature stayed beyond cannot be seen.");
 }
 
-Sentences remark_on_boil_time(std::span<Value const> values) {
-    Columns const columns(*find_function("BOILTIME"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_boil_time(Given const& given) {
     BoilQuery const query = boil_query(given);
     Taken taken(given);
     Boil const boil = find_boil(taken.log, query);
@@ -63,9 +56,7 @@ Sentences remark_on_boil_time(std::span<Value const> values) {
                                  "differ.");
 }
 
-Sentences remark_on_heating_rate(std::span<Value const> values) {
-    Columns const columns(*find_function("HEATINGRATE"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_heating_rate(Given const& given) {
     Readings const stretch = heating_stretch(given);
     Line const line = fit_line(stretch.log);
     Sentences result{"From " + std::to_string(stretch.log.size()) + " readings; they scatter about the line by " +
@@ -75,9 +66,7 @@ Sentences remark_on_heating_rate(std::span<Value const> values) {
     return result;
 }
 
-Sentences remark_on_heat_gain(std::span<Value const> values) {
-    Columns const columns(*find_function("HEATGAIN"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_heat_gain(Given const& given) {
     Taken taken(given);
     HeatGain const gain = heat_gain(taken.log, heat_gain_query(given));
     return std::move(taken).with("From " + std::to_string(gain.readings) + " readings between " + tenths(gain.from) +
@@ -85,9 +74,7 @@ Sentences remark_on_heat_gain(std::span<Value const> values) {
                                  tenths(gain.line.scatter) + " K.");
 }
 
-Sentences remark_on_heat_loss(std::span<Value const> values) {
-    Columns const columns(*find_function("HEATLOSS"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_heat_loss(Given const& given) {
     Taken taken(given);
     HeatLoss const loss = heat_loss(taken.log, heat_loss_query(given));
     Sentences& said = taken.said;
@@ -101,9 +88,7 @@ Sentences remark_on_heat_loss(std::span<Value const> values) {
     return said;
 }
 
-Sentences remark_on_forecast(std::span<Value const> values) {
-    Columns const columns(*find_function("BOILFORECAST"), values); // with the defaults filled in
-    Given const given = columns.given();
+Sentences remark_on_forecast(Given const& given) {
     Taken taken(given);
     double const boiling_point = given.numbers[0], air = given.numbers[1];
     Forecast const forecast = boil_forecast(taken.log, boiling_point);
@@ -128,4 +113,4 @@ Sentences remark_on_forecast(std::span<Value const> values) {
     return said;
 }
 
-} // namespace hearthcell
+} // namespace hearthcell::diagnosis

@@ -1,18 +1,15 @@
 #pragma once
 // What EXPLAIN adds to the results of the log functions: what only their kernels know.
 
-#include "functions/contract/values.hpp"
+#include "functions/contract/kernel.hpp"
 
-#include <span>
-#include <string>
+namespace hearthcell::diagnosis {
 
-namespace hearthcell {
+Sentences remark_on_time_at(Given const& given);
+Sentences remark_on_boil_time(Given const& given);
+Sentences remark_on_heating_rate(Given const& given);
+Sentences remark_on_heat_gain(Given const& given);
+Sentences remark_on_heat_loss(Given const& given);
+Sentences remark_on_forecast(Given const& given);
 
-std::vector<std::string> remark_on_time_at(std::span<Value const> values);
-std::vector<std::string> remark_on_boil_time(std::span<Value const> values);
-std::vector<std::string> remark_on_heating_rate(std::span<Value const> values);
-std::vector<std::string> remark_on_heat_gain(std::span<Value const> values);
-std::vector<std::string> remark_on_heat_loss(std::span<Value const> values);
-std::vector<std::string> remark_on_forecast(std::span<Value const> values);
-
-} // namespace hearthcell
+} // namespace hearthcell::diagnosis

@@ -1,11 +1,11 @@
+#include "functions/diagnosis/minutes_remarks.hpp"
+
 #include "functions/kernels/times/minutes.hpp"
-#include "functions/catalogue/catalogue.hpp"
-#include "functions/about/uncertainty_remarks.hpp"
-#include "functions/explain/phrases.hpp"
+#include "functions/number/in_words.hpp"
 
 #include <algorithm>
 
-namespace hearthcell::remarks {
+namespace hearthcell::diagnosis {
 namespace {
 
 constexpr std::string_view colon_words = "A text as 31:40 is minutes and seconds; for hours and minutes say \"hh:mm\".";
@@ -20,7 +20,7 @@ bool most_are_below_noon(Block const& times) {
     return 2 * below > numbers;
 }
 
-std::vector<std::string> on_number(double number) {
+Sentences on_number(double number) {
     if (number == 0)
         return {"0: the start, or an empty cell?"};
     bool const is_minutes = numbers_are(number) == NumbersAre::minutes;
@@ -29,8 +29,8 @@ std::vector<std::string> on_number(double number) {
                                              "more. If they are minutes, say \"minutes\".")};
 }
 
-std::vector<std::string> on_column(Block const& times) {
-    std::vector<std::string> sentences;
+Sentences on_column(Block const& times) {
+    Sentences sentences;
     double const largest = largest_of(times);
     if (largest > 0 && numbers_are(largest) == NumbersAre::parts_of_a_day)
         sentences.emplace_back("The numbers were taken as times of Calc, parts of a day: all are below 0.5.");
@@ -46,18 +46,15 @@ std::vector<std::string> on_column(Block const& times) {
 
 } // namespace
 
-std::vector<std::string> on_minutes(std::span<Value const> arguments) {
+Sentences remark_on_minutes(std::span<Value const> given) {
     // Whoever says how it was typed knows how it is read.
-    bool const is_told = arguments.size() > 1 && std::holds_alternative<std::string>(arguments[1]) &&
-                         !same_name(std::get<std::string>(arguments[1]), "as it stands");
-    if (is_told)
+    if (Typed(int(std::get<double>(given[1]))) != Typed::as_it_stands)
         return {};
-    if (double const* number = std::get_if<double>(&arguments[0]))
+    if (double const* number = std::get_if<double>(&given[0]))
         return on_number(*number);
-    if (Block const* block = std::get_if<Block>(&arguments[0]))
+    if (Block const* block = std::get_if<Block>(&given[0]))
         return on_column(*block);
-    return has_one_colon(std::get<std::string>(arguments[0])) ? std::vector{std::string(colon_words)}
-                                                              : std::vector<std::string>{};
+    return has_one_colon(std::get<std::string>(given[0])) ? Sentences{std::string(colon_words)} : Sentences();
 }
 
-} // namespace hearthcell::remarks
+} // namespace hearthcell::diagnosis

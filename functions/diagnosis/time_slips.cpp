@@ -5,10 +5,10 @@
 #include <cmath>
 #include <optional>
 
-namespace hearthcell::kernels {
+namespace hearthcell::diagnosis {
 namespace {
 
-using Kind = Findings::Kind;
+using namespace kernels;
 using namespace log_limits;
 
 /// The steps from each time to the next, where it runs forwards.
@@ -49,12 +49,12 @@ double minutes_in(Log log, Findings& findings) {
     else if (is_too_slow(span, step, rise))
         scale = 1 / hour;
     if (scale == day)
-        findings.add(Kind::clock, 0, [] {
+        findings.add(FindingKind::clock, 0, [] {
             return std::string("The times look like times of Calc, parts of a day: multiply by 1440 or use "
                                "STOVE.MINUTES.");
         });
     else if (scale != 1)
-        findings.add(Kind::clock, 0, [&] {
+        findings.add(FindingKind::clock, 0, [&] {
             return "Minutes and seconds look to have been stored as hours and minutes: the log would last " +
                    hundredths(span * scale) + " min. Use STOVE.MINUTES with \"mm:ss\".";
         });
@@ -149,7 +149,7 @@ private:
     }
 
     void report(std::size_t i, std::string const& words) {
-        findings.add(Kind::time, log[i].row, [&] { return words; });
+        findings.add(FindingKind::time, log[i].row, [&] { return words; });
         slips.push_back(log[i].row);
     }
 
@@ -172,7 +172,7 @@ void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings
             ++slip;
         bool const explained = slip != slips.end() && *slip <= log[i].row;
         if (!explained && step > gap_share * usual && step >= usual + gap_minutes)
-            findings.add(Kind::gap, log[i].row, [&] {
+            findings.add(FindingKind::gap, log[i].row, [&] {
                 return "No reading for " + hundredths(step) + " min before this one, where one usually comes after " +
                        hundredths(typical) + " min.";
             });
@@ -191,4 +191,4 @@ std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings) {
     return good;
 }
 
-} // namespace hearthcell::kernels
+} // namespace hearthcell::diagnosis

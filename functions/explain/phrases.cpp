@@ -1,20 +1,6 @@
 #include "functions/explain/phrases.hpp"
 
-#include <charconv>
-#include <cmath>
-
 namespace hearthcell {
-
-std::string in_words(double number) {
-    if (std::isnan(number))
-        return "not a number";
-    char buffer[32];
-    bool const is_long = std::abs(number) >= 999999.5 && std::abs(number) < 1e15; // 10000000, not 1e+07
-    auto const [end, error] =
-        is_long ? std::to_chars(buffer, buffer + sizeof buffer, number, std::chars_format::fixed, 0)
-                : std::to_chars(buffer, buffer + sizeof buffer, number, std::chars_format::general, 6);
-    return {buffer, end};
-}
 
 std::string in_words(double number, Measure measure) {
     std::string_view const unit = unit_of(measure);
@@ -26,7 +12,7 @@ std::string allowed_words(Argument const& argument) {
     auto const add = [&list](std::string_view text) {
         list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
     };
-    if (argument.kind == Kind::choice) {
+    if (argument.kind == ArgumentKind::choice) {
         for (std::string_view choice : argument.choices)
             add(choice);
         return list;
@@ -34,10 +20,11 @@ std::string allowed_words(Argument const& argument) {
     if (argument.table != nullptr)
         for (Named const& row : argument.table->rows)
             add(row.name);
-    if (argument.kind == Kind::text)
+    if (argument.kind == ArgumentKind::text)
         return argument.name == "function name" ? "the functions of the README"
                                                 : "the functions, fuels and pot materials of the README";
-    if (argument.kind == Kind::name || argument.kind == Kind::anything || argument.kind == Kind::mixed)
+    if (argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::anything ||
+        argument.kind == ArgumentKind::mixed)
         return list;
     std::string const range = in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
     return list.empty() ? range : list + ", or " + range;

@@ -1,14 +1,10 @@
 #pragma once
-// Numbers and ranges in words, the same in every locale.
+// What sentences are made from: a quantity with its unit, what an argument allows, gaps that are filled in.
 
-#include "functions/catalogue/catalogue.hpp"
-
-#include <string>
+#include "functions/catalogue/function.hpp"
+#include "functions/number/in_words.hpp"
 
 namespace hearthcell {
-
-/// Six significant digits, without a trailing zero: 92.3163, 0.12, 9592.1; large numbers to the last whole one.
-std::string in_words(double number);
 
 /// A number with the unit of its measure: 92.3163 °C.
 std::string in_words(double number, Measure measure);

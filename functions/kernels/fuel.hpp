@@ -1,6 +1,7 @@
 #pragma once
 // Moisture and energy of wood. Masses in g, calorific values in MJ/kg (the same as kJ/g), moisture as a fraction.
 
+#include "functions/kernels/constants.hpp"
 #include "functions/kernels/method.hpp"
 #include "functions/number/reason.hpp"
 
@@ -31,12 +32,12 @@ template <class Real> Real dry_mass(Real const& mass, Real const& moisture) {
 /// Net from gross calorific value of dry fuel at constant pressure; hydrogen and oxygen + nitrogen as mass fractions
 /// of the dry fuel. Source: the form of ISO 18125:2017 (coefficients from memory, re-derived).
 template <class Real> Real net_from_gross(Real const& gross, Real const& hydrogen, Real const& oxygen_nitrogen) {
-    return gross - 21.22 * hydrogen - 0.08 * oxygen_nitrogen;
+    return gross - iso_18125::per_hydrogen * hydrogen - iso_18125::per_oxygen_and_nitrogen * oxygen_nitrogen;
 }
 
-/// Net calorific value as fired: the moisture neither burns nor keeps its heat of evaporation (2.443 MJ/kg at 25 °C).
+/// Net calorific value as fired: the moisture neither burns nor keeps its heat of evaporation (at 25 °C).
 template <class Real> Real net_as_fired(Real const& net_dry, Real const& moisture) {
-    return net_dry * (1 - moisture) - 2.443 * moisture;
+    return net_dry * (1 - moisture) - iso_18125::evaporation * moisture;
 }
 
 /// Energy in kJ of moist wood. WBT 4.2.3 warms the moisture from the air's temperature to the boiling point and wants
@@ -50,9 +51,11 @@ Real wood_energy(Real const& mass, Real const& moisture, Real const& net_dry, Re
             return failure(Reason::boiling_point_missing);
         if (is_absent(air))
             return failure(Reason::air_missing);
-        return mass * (net_dry * (1 - moisture) - moisture * ((4.186 * (boiling_point - air) + 2257) / 1000));
+        return mass *
+               (net_dry * (1 - moisture) -
+                moisture * ((wbt::specific_heat * (boiling_point - air) + wbt_4_2_3::evaporation_of_moisture) / 1000));
     case Method::wbt_3:
-        return mass * ((1 - 1.12 * moisture) * net_dry);
+        return mass * ((1 - wbt_3::lost_to_moisture * moisture) * net_dry);
     default:
         return mass * net_as_fired(net_dry, moisture);
     }
@@ -69,8 +72,8 @@ Real equivalent_dry_wood(Real const& burned, Real const& moisture, Real const& n
                          Real const& char_value, Real const& boiling_point, Real const& air, Method method) {
     if (method == Method::iso_19867_1)
         return failure(Reason::method_undefined);
-    if (method == Method::wbt_3) // char counted as 1.5 times its mass of wood
-        return burned * (1 - 1.12 * moisture) - 1.5 * net_char;
+    if (method == Method::wbt_3) // char counted as a mass of wood
+        return burned * (1 - wbt_3::lost_to_moisture * moisture) - wbt_3::wood_by_char * net_char;
     Real const energy = wood_energy(burned, moisture, net_dry, boiling_point, air, method);
     if (failed(energy))
         return energy;

@@ -1,6 +1,7 @@
 #pragma once
 // The heat that water and pot take up.
 
+#include "functions/kernels/constants.hpp"
 #include "functions/kernels/latent_heat.hpp"
 #include "functions/kernels/liquid_water.hpp"
 #include "functions/kernels/method.hpp"
@@ -13,16 +14,16 @@ template <class Real> Real water_heat(Real const& mass, Real const& start, Real 
     case Method::properties:
         return mass / 1000 * (liquid_enthalpy(end) - liquid_enthalpy(start));
     case Method::iso_19867_1:
-        return mass / 1000 * (4.18 * (end - start));
+        return mass / 1000 * (iso_19867_1::specific_heat * (end - start));
     default:
-        return mass / 1000 * (4.186 * (end - start));
+        return mass / 1000 * (wbt::specific_heat * (end - start));
     }
 }
 
 /// Heat in kJ that evaporated a mass in g at a boiling point in °C.
 template <class Real> Real evaporation_heat(Real const& mass, Real const& boiling_point, Method method) {
     if (is_wbt(method))
-        return mass / 1000 * 2260;
+        return mass / 1000 * wbt::evaporation;
     return mass / 1000 * latent_heat(boiling_point);
 }
 

@@ -2,12 +2,9 @@
 // The published definitions that an old sheet may have used. The table of what each computes is in DEVELOPERS.md;
 // the WBT and ISO constants are from memory until someone has opened the documents.
 
-namespace hearthcell {
+#include "functions/contract/choice.hpp"
 
-/// An option that a cell gives as a text, resolved to its place in the list of allowed texts. Never differentiated.
-struct Choice {
-    int index = 0;
-};
+namespace hearthcell {
 
 enum class Method { properties, iso_19867_1, wbt_4_2_3, wbt_3 };
 

@@ -51,7 +51,8 @@ template <class Real> Real bench_efficiency(BenchReadings<Real> const& r, Method
     Real const fuel = wood_energy(burned, r.moisture, r.net_dry, boils_at, air, method);
     if (is_absent(r.net_char))
         return efficiency(useful, fuel, Real(0.0), r.other_energy);
-    Real const credit = method == Method::wbt_3 ? 1.5 * r.net_char * r.net_dry : char_energy(r.net_char, r.char_value);
+    Real const credit =
+        method == Method::wbt_3 ? wbt_3::wood_by_char * r.net_char * r.net_dry : char_energy(r.net_char, r.char_value);
     return efficiency(useful, fuel, credit, r.other_energy);
 }
 

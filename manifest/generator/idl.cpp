@@ -6,15 +6,15 @@ namespace {
 /// A required number is a double, so that Calc itself runs the function for every element of an array formula.
 std::string_view idl_type(Argument const& argument) {
     switch (argument.kind) {
-    case Kind::number:
+    case ArgumentKind::number:
         return argument.optional ? "any" : "double";
-    case Kind::column:
-    case Kind::mixed:
-    case Kind::matrix:
+    case ArgumentKind::column:
+    case ArgumentKind::mixed:
+    case ArgumentKind::matrix:
         return argument.optional ? "any" : "sequence<sequence<any> >";
-    case Kind::text:
+    case ArgumentKind::text:
         return "string";
-    case Kind::rest:
+    case ArgumentKind::rest:
         return "sequence<any>";
     default:
         return "any";

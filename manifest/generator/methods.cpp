@@ -5,15 +5,15 @@ namespace {
 
 std::string_view cpp_type(Argument const& argument) {
     switch (argument.kind) {
-    case Kind::number:
+    case ArgumentKind::number:
         return argument.optional ? "Any const&" : "double";
-    case Kind::column:
-    case Kind::mixed:
-    case Kind::matrix:
+    case ArgumentKind::column:
+    case ArgumentKind::mixed:
+    case ArgumentKind::matrix:
         return argument.optional ? "Any const&" : "Cells const&";
-    case Kind::text:
+    case ArgumentKind::text:
         return "OUString const&";
-    case Kind::rest:
+    case ArgumentKind::rest:
         return "Sequence<Any> const&";
     default:
         return "Any const&";

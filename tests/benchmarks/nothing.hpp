@@ -1,7 +1,9 @@
 #pragma once
 // Stands in for the adapter in the empty twin: takes the same arguments and computes nothing.
 
+#include "functions/about/the_record.hpp"
 #include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/subjects.hpp"
 
 #include <com/sun/star/uno/Any.hxx>
 #include <com/sun/star/uno/Sequence.hxx>

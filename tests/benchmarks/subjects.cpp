@@ -12,7 +12,7 @@ std::string text_of(double number) {
 }
 
 bool is_sound(Example const& example) {
-    if (example.expected.kind == Expected::Kind::error)
+    if (example.expected.kind == ExpectedKind::error)
         return false;
     for (Cell const& cell : example.arguments)
         for (double const reading : cell.column)
@@ -29,12 +29,12 @@ Formula call_of(Function const& function, Example const& example, std::string co
     for (Cell const& cell : example.arguments) {
         result.text += separator;
         separator = ";";
-        if (cell.kind == Cell::Kind::number) {
+        if (cell.kind == CellKind::number) {
             result.text += std::string(1, char('A' + result.inputs.size())) + "1";
             result.inputs.push_back(cell.number);
-        } else if (cell.kind == Cell::Kind::text) {
+        } else if (cell.kind == CellKind::text) {
             result.text += "\"" + std::string(cell.text) + "\"";
-        } else if (cell.kind == Cell::Kind::column) {
+        } else if (cell.kind == CellKind::column) {
             std::string_view next = "{";
             for (double const reading : cell.column) {
                 result.text += std::string(next) + text_of(reading);

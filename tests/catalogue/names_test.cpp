@@ -19,7 +19,7 @@ std::string line_of(Function const& function) {
     for (Argument const& argument : function.arguments) {
         line += semicolon;
         semicolon = "; ";
-        bool const open = argument.optional || argument.kind == Kind::rest;
+        bool const open = argument.optional || argument.kind == ArgumentKind::rest;
         line += (open ? "[" : "") + std::string(argument.name) + (open ? "]" : "");
     }
     return line + ")";

@@ -96,7 +96,7 @@ TEST(CatalogueTexts, ArgumentNamesAreUniqueAndNoKeywordOfIdlOrCpp) {
 
 TEST(CatalogueTexts, NamesOfTablesAreTidyLowerCaseAndUnique) {
     for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
-        bool const by_name = argument.kind == Kind::name || argument.kind == Kind::number_or_name;
+        bool const by_name = argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::number_or_name;
         EXPECT_EQ(argument.table != nullptr, by_name) << whose;
         if (argument.table == nullptr)
             return;

@@ -61,11 +61,11 @@ TEST(LogLimits, MeasureTheNoiseFromNineReadingsOn) {
     std::vector<kernels::Reading> log;
     for (double const temperature : wavering(50, 9))
         log.push_back({double(log.size()), temperature, 0});
-    EXPECT_NEAR(kernels::noise_of(log), noise, 1e-12);
+    EXPECT_NEAR(diagnosis::noise_of(log), noise, 1e-12);
     log[4].temperature = 99; // which is wild, and alone cannot decide
-    EXPECT_NEAR(kernels::noise_of(log), noise, 1e-12);
+    EXPECT_NEAR(diagnosis::noise_of(log), noise, 1e-12);
     log.pop_back();
-    EXPECT_EQ(kernels::noise_of(log), 0);
+    EXPECT_EQ(diagnosis::noise_of(log), 0);
 }
 
 TEST(LogLimits, AllowARiseThatEightKilowattsGiveToHalfAUsualPotAndTwoKelvins) {
@@ -202,7 +202,7 @@ TEST(LogLimits, KnowTheStartWhateverTheFirstReadingAloneSays) {
         std::vector<kernels::Reading> log;
         for (double const temperature : temperatures)
             log.push_back({double(log.size()), temperature, 0});
-        return kernels::start_of(log);
+        return diagnosis::start_of(log);
     };
     EXPECT_EQ(start({90, 20}), 90);
     EXPECT_EQ(start({90, 20, 21}), 21);

@@ -1,8 +1,8 @@
 // Every reason why a call can fail is produced by a call, and its sentence has no gap left unfilled.
 
 #include "functions/explain/explain.hpp"
-#include "functions/explain/reasons.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/number/meaning.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
 
@@ -102,11 +102,11 @@ Calls all_failing_calls() {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (Example const& example : function.examples)
-                if (example.expected.kind == Expected::Kind::error)
+                if (example.expected.kind == ExpectedKind::error)
                     calls.emplace_back(function.name, values_of({example.arguments.begin(), example.arguments.size()}));
     for (PublishedTable const* table : all_tables())
         for (Row const& row : table->rows())
-            if (row.expected.kind == Expected::Kind::error)
+            if (row.expected.kind == ExpectedKind::error)
                 calls.emplace_back(row.function, values_of({row.arguments.begin(), row.arguments.size()}));
     return calls;
 }
@@ -125,7 +125,7 @@ TEST(ExplainReasons, EveryReasonIsProducedByACall) {
         for (double const element : std::get<Block>(outcome).numbers)
             ++produced[failure_of(element).reason];
     }
-    for (Meaning const& meaning : meanings()) {
+    for (Meaning const& meaning : meanings) {
         if (meaning.reason == Reason::internal) // only an exception within the adapter gives it
             continue;
         if (meaning.reason == Reason::no_finite_slope) // no equation of the catalogue has an infinite slope

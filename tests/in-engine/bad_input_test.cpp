@@ -9,11 +9,12 @@ namespace hearthcell::tests {
 namespace {
 
 bool is_readings(Argument const& argument) {
-    return argument.kind == Kind::column || argument.kind == Kind::matrix;
+    return argument.kind == ArgumentKind::column || argument.kind == ArgumentKind::matrix;
 }
 /// Texts and blanks are what these are for; the subject's own tests spoil them.
 bool takes_anything(Argument const& argument) {
-    return argument.kind == Kind::rest || argument.kind == Kind::anything || argument.kind == Kind::mixed;
+    return argument.kind == ArgumentKind::rest || argument.kind == ArgumentKind::anything ||
+           argument.kind == ArgumentKind::mixed;
 }
 
 struct Spoilt {
@@ -69,9 +70,9 @@ protected:
     /// A number outside the range is #NUM!; inside, whatever the kernel says.
     void spoil_with_number(double number, std::string const& text, std::string const& how) {
         spoil(text, number, how, [number](Argument const& argument, Call const& call) -> std::optional<CellValue> {
-            if (argument.kind == Kind::choice || argument.kind == Kind::name)
+            if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
                 return not_a_value;
-            if (argument.kind == Kind::text)
+            if (argument.kind == ArgumentKind::text)
                 return not_available; // Calc makes a text of it, and no function is called so
             bool const in_range = number >= argument.low && number <= argument.high;
             return in_range ? call.expected() : CellValue(not_a_result);
@@ -84,8 +85,8 @@ protected:
 
 TEST_F(BadInput, TextForANumberIsAValueErrorAndAnUnknownNameIsNotAvailable) {
     spoil(text_cell, std::string("abc"), "text", [](Argument const& argument, Call const&) -> std::optional<CellValue> {
-        bool const is_name = argument.kind == Kind::number_or_name || argument.kind == Kind::name ||
-                             argument.kind == Kind::choice || argument.kind == Kind::text;
+        bool const is_name = argument.kind == ArgumentKind::number_or_name || argument.kind == ArgumentKind::name ||
+                             argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::text;
         return is_name ? not_available : not_a_value;
     });
 }
@@ -119,9 +120,9 @@ TEST_F(BadInput, AnEmptyCellCountsAsZeroAndNeverPassesWherePhysicsForbidsIt) {
     spoil(empty_cell, 0.0, "an empty cell", [](Argument const& argument, Call const& call) -> std::optional<CellValue> {
         if (is_readings(argument))
             return {}; // there it is 'no reading': the subject's own tests
-        if (argument.kind == Kind::choice || argument.kind == Kind::name)
+        if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
             return not_a_value;
-        if (argument.kind == Kind::text)
+        if (argument.kind == ArgumentKind::text)
             return not_available;
         return argument.low <= 0 && argument.high >= 0 ? call.expected() : CellValue(not_a_result);
     });
@@ -130,7 +131,7 @@ TEST_F(BadInput, AnEmptyCellCountsAsZeroAndNeverPassesWherePhysicsForbidsIt) {
 TEST_F(BadInput, ABlockWhereOneValueBelongsIsAValueError) {
     spoil(two_by_two, Value(), "a block", [](Argument const& argument, Call const&) -> std::optional<CellValue> {
         // In a plain cell Calc itself makes #VALUE! of a block for a required number or text.
-        return argument.kind == Kind::matrix ? std::optional<CellValue>() : CellValue(not_a_value);
+        return argument.kind == ArgumentKind::matrix ? std::optional<CellValue>() : CellValue(not_a_value);
     });
 }
 
@@ -141,8 +142,8 @@ TEST_F(BadInput, AWrongNumberOfArgumentsIsCalcsOwnError) {
             std::size_t required = 0;
             bool open_ended = false;
             for (Argument const& argument : function.arguments) {
-                open_ended = open_ended || argument.kind == Kind::rest;
-                required += argument.optional || argument.kind == Kind::rest ? 0 : 1;
+                open_ended = open_ended || argument.kind == ArgumentKind::rest;
+                required += argument.optional || argument.kind == ArgumentKind::rest ? 0 : 1;
             }
             Call call = calls.of(function, sound_example(function));
             if (!open_ended) {

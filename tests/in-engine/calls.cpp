@@ -1,7 +1,7 @@
 #include "calls.hpp"
 
 #include "functions/call/call.hpp"
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 
 #include <charconv>
 #include <cmath>
@@ -67,19 +67,19 @@ Call Calls::of(Function const& function, Example const& example) {
     Call result{&function, {}, {}};
     for (Cell const& cell : example.arguments) {
         switch (cell.kind) {
-        case Cell::Kind::omitted:
+        case CellKind::omitted:
             result.texts.emplace_back();
             result.values.emplace_back();
             break;
-        case Cell::Kind::number:
+        case CellKind::number:
             result.texts.push_back(in_formula(cell.number));
             result.values.emplace_back(cell.number);
             break;
-        case Cell::Kind::text:
+        case CellKind::text:
             result.texts.push_back("\"" + std::string(cell.text) + "\"");
             result.values.emplace_back(std::string(cell.text));
             break;
-        case Cell::Kind::column: {
+        case CellKind::column: {
             Block block{cell.column.size(), 1, {}, {}};
             for (double const reading : cell.column)
                 block.numbers.push_back(std::isnan(reading) ? absent : reading);
@@ -100,7 +100,7 @@ Call question_about(Call const& call) {
 
 Example const& sound_example(Function const& function) {
     for (Example const& example : function.examples)
-        if (example.expected.kind != Expected::Kind::error)
+        if (example.expected.kind != ExpectedKind::error)
             return example;
     throw std::logic_error("STOVE." + std::string(function.name) + " has no example without an error");
 }

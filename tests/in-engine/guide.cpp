@@ -62,9 +62,8 @@ std::size_t checks_in_the_catalogue() {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (Example const& example : function.examples)
-                count += example.expected.kind == Expected::Kind::block
-                             ? example.expected.rows * example.expected.columns
-                             : 1;
+                count +=
+                    example.expected.kind == ExpectedKind::block ? example.expected.rows * example.expected.columns : 1;
     return count;
 }
 

@@ -144,7 +144,7 @@ TEST(Limits, OfEachRangeAreAllowedAndJustBeyondIsNot) {
                 continue;
             for (unsigned i = 0; i < function.arguments.size(); ++i) {
                 Argument const& argument = function.arguments[i];
-                if (argument.kind != Kind::number)
+                if (argument.kind != ArgumentKind::number)
                     continue;
                 std::vector<Value> values =
                     values_of({function.examples[0].arguments.begin(), function.examples[0].arguments.size()});

@@ -8,6 +8,7 @@ namespace hearthcell::tests {
 namespace {
 
 using kernels::Crossing;
+using kernels::CrossingKind;
 
 /// 60 °C where there is an X, else 40 °C, so that a passage of 50 °C stands in the middle between two readings.
 std::vector<kernels::Reading> readings_of(std::string_view pattern, double step) {
@@ -20,10 +21,10 @@ std::vector<kernels::Reading> readings_of(std::string_view pattern, double step)
 /// The first reading beyond a passage that lasts for so many minutes, as its place with a half step before it.
 double passage(std::string_view pattern, double step, double minutes) {
     Crossing const found = kernels::lasting_crossing(readings_of(pattern, step), 50, true, minutes);
-    EXPECT_EQ(found.kind, Crossing::Kind::found) << pattern;
+    EXPECT_EQ(found.kind, CrossingKind::found) << pattern;
     return found.minute / step;
 }
-Crossing::Kind kind(std::string_view pattern, double step, double minutes) {
+CrossingKind kind(std::string_view pattern, double step, double minutes) {
     return kernels::lasting_crossing(readings_of(pattern, step), 50, true, minutes).kind;
 }
 
@@ -112,7 +113,7 @@ TEST(LastingPassage, KeepsThreeInFourReadingsBeyond) {
     EXPECT_EQ(passage("....XXX.............", 0.25, 0.75), 3.5);
     EXPECT_EQ(passage("....XX.X............", 0.25, 0.75), 3.5);
     EXPECT_EQ(passage("....XX.......XXXXXXX", 0.25, 0.75), 12.5);
-    EXPECT_EQ(kind("....XX..............", 0.25, 0.75), Crossing::Kind::none);
+    EXPECT_EQ(kind("....XX..............", 0.25, 0.75), CrossingKind::none);
 }
 
 TEST(LastingPassage, KeepsThreeReadingsBeyondWhereTheyAreFarApart) {
@@ -123,7 +124,7 @@ TEST(LastingPassage, KeepsThreeReadingsBeyondWhereTheyAreFarApart) {
 }
 
 TEST(LastingPassage, IsNoneWhereTheLogStartsBeyond) {
-    EXPECT_EQ(kind("XXX.....", 1, 0), Crossing::Kind::beyond_from_start);
+    EXPECT_EQ(kind("XXX.....", 1, 0), CrossingKind::beyond_from_start);
     std::vector<kernels::Reading> log = readings_of("XXXX", 1);
     for (kernels::Reading& reading : log)
         reading.minute += 7;
@@ -146,7 +147,7 @@ TEST(LastingPassage, StandsWhereTheFewestReadingsAreOnTheWrongSide) {
     EXPECT_EQ(best("..X.X.XX").next, 6U);
     EXPECT_EQ(best("X.XX").minute, 1.5);
     EXPECT_EQ(best(".X").minute, 0.5);
-    EXPECT_EQ(best("XX.").kind, Crossing::Kind::none);
+    EXPECT_EQ(best("XX.").kind, CrossingKind::none);
 }
 
 } // namespace hearthcell::tests

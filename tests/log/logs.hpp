@@ -2,6 +2,7 @@
 // Logs with a known truth, and calls of the log functions on them.
 
 #include "functions/call/call.hpp"
+#include "functions/catalogue/catalogue.hpp"
 
 #include <gtest/gtest.h>
 

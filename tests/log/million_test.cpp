@@ -4,6 +4,8 @@
 
 #include "logs.hpp"
 
+#include "functions/catalogue/subjects.hpp"
+
 #include <chrono>
 
 namespace hearthcell::tests {

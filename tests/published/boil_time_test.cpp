@@ -3,7 +3,6 @@
 #include "functions/kernels/boil_time.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,18 +10,6 @@
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"NORMALBOILTIME",
-     [](Autodiff const* x, Choice const*) { return kernels::normal_boil_time(x[0], x[1], x[2], x[3], x[4], x[5]); }},
-    {"MODELBOILTIME",
-     [](Autodiff const* x, Choice const*) {
-         kernels::Heating<Autodiff> const test{x[4], x[1], x[2], x[3]};
-         kernels::Heating<Autodiff> const standard{is_absent(x[9]) ? x[4] : x[9], x[7], x[8],
-                                                   is_absent(x[10]) ? x[7] : x[10]};
-         return kernels::model_boil_time(x[0], test, standard, x[5], x[6]);
-     }},
-};
 
 PublishedTable const linear{
     {"NORMALBOILTIME", {28, 20, 94.983}, {28.006348, half(1e-6)}, "28 × 75/74.983, by hand"},

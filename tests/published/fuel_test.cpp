@@ -1,10 +1,10 @@
 // Energy of wood and char, and the energy of several batches.
 
+#include "functions/catalogue/names.hpp"
 #include "functions/catalogue/tables.hpp"
 #include "functions/kernels/fuel.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,18 +12,6 @@
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"CALORIFICVALUE", [](Autodiff const* x, Choice const*) { return x[0]; }},
-    {"WOODENERGY", [](Autodiff const* x,
-                      Choice const* c) { return kernels::wood_energy(x[0], x[1], x[2], x[3], x[4], method_of(c[0])); }},
-    {"CHARENERGY", [](Autodiff const* x, Choice const*) { return kernels::char_energy(x[0], x[1]); }},
-    {"DRYWOOD",
-     [](Autodiff const* x, Choice const* c) {
-         return kernels::equivalent_dry_wood(x[0], x[1], x[2], x[3], x[4], x[5], x[6], method_of(c[0]));
-     }},
-    {"AUXILIARYENERGY", [](Autodiff const* x, Choice const*) { return kernels::auxiliary_energy(x[0], x[1], x[2]); }},
-};
 
 constexpr std::string_view iso_17225 = "ISO 17225-1, annex B, typical value (from memory)";
 constexpr std::string_view ipcc = "IPCC 2006, volume 2, table 1.2 (from memory)";

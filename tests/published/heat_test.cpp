@@ -4,20 +4,11 @@
 #include "functions/kernels/heat.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"EVAPORATIONHEAT",
-     [](Autodiff const* x, Choice const* c) { return kernels::evaporation_heat(x[0], x[1], method_of(c[0])); }},
-    {"POTHEAT", [](Autodiff const* x, Choice const*) { return kernels::pot_heat(x[0], x[1], x[2], x[3]); }},
-    {"USEFULHEAT", [](Autodiff const* x,
-                      Choice const* c) { return kernels::useful_heat(x[0], x[1], x[2], x[3], x[4], method_of(c[0])); }},
-};
 
 // kJ/kg. SR1-86 from its printed coefficients, computed apart; IF97 and IAPWS-95 by iapws 1.5.
 struct Latent {

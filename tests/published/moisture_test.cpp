@@ -4,24 +4,11 @@
 #include "functions/kernels/fuel.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"MOISTURE",
-     [](Autodiff const* x, Choice const* c) {
-         return kernels::moisture(x[0], x[1], x[2], c[0].index == 0 ? kernels::Basis::wet : kernels::Basis::dry);
-     }},
-    {"WETBASIS", [](Autodiff const* x, Choice const*) { return kernels::wet_basis(x[0]); }},
-    {"DRYBASIS", [](Autodiff const* x, Choice const*) { return kernels::dry_basis(x[0]); }},
-    {"DRYMASS", [](Autodiff const* x, Choice const*) { return kernels::dry_mass(x[0], x[1]); }},
-    {"NETASFIRED", [](Autodiff const* x, Choice const*) { return kernels::net_as_fired(x[0], x[1]); }},
-    {"NETFROMGROSS", [](Autodiff const* x, Choice const*) { return kernels::net_from_gross(x[0], x[1], x[2]); }},
-};
 
 constexpr std::string_view by_hand = "Definition, by hand";
 

@@ -3,31 +3,11 @@
 #include "functions/kernels/performance.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"EFFICIENCY", [](Autodiff const* x, Choice const*) { return kernels::efficiency(x[0], x[1], x[2], x[3]); }},
-    {"BENCHEFFICIENCY",
-     [](Autodiff const* x, Choice const* c) {
-         kernels::BenchReadings<Autodiff> const readings{x[0], x[1], x[2], x[3],  x[4],  x[5],  x[6],
-                                                         x[7], x[8], x[9], x[10], x[11], x[12], x[13]};
-         return kernels::bench_efficiency(readings, method_of(c[0]));
-     }},
-    {"FIREPOWER", [](Autodiff const* x, Choice const*) { return kernels::mean_power(x[0], x[1]); }},
-    {"COOKINGPOWER", [](Autodiff const* x, Choice const*) { return kernels::mean_power(x[0], x[1]); }},
-    {"BURNRATE", [](Autodiff const* x, Choice const*) { return x[0] / x[1]; }},
-    {"SPECIFICFUEL",
-     [](Autodiff const* x, Choice const* c) {
-         return kernels::specific_fuel(x[0], x[1], x[2], x[3], x[4], x[5], method_of(c[0]));
-     }},
-    {"SIMMERENERGY", [](Autodiff const* x, Choice const*) { return kernels::simmer_energy(x[0], x[1], x[2], x[3]); }},
-    {"TURNDOWN", [](Autodiff const* x, Choice const*) { return x[0] / x[1]; }},
-};
 
 PublishedTable const efficiencies{
     {"EFFICIENCY", {2137.5554, 9592.104}, {0.2228453, half(1e-7)}, "Check row of the methods"},

@@ -1,5 +1,6 @@
 #include "functions/kernels/performance_tier.hpp"
 #include "support/calls.hpp"
+#include "support/published_table.hpp"
 
 #include <gtest/gtest.h>
 
@@ -27,24 +28,40 @@ constexpr Limit limits[] = {
     {"durability", 10, 5, 4, 4},
 };
 
+constexpr std::string_view limit_itself = "ISO/TR 19867-3:2018, default tiers, from memory: the limit of a tier";
+PublishedTable const at_limits{
+    {"PERFORMANCETIER", {"efficiency", 0.3}, {3, 0}, limit_itself},
+    {"PERFORMANCETIER", {"CO", 7.2}, {3, 0}, limit_itself},
+    {"PERFORMANCETIER", {"PM2.5", 62}, {4, 0}, limit_itself},
+    {"PERFORMANCETIER", {"safety", 95}, {5, 0}, limit_itself},
+    {"PERFORMANCETIER", {"durability", 10}, {4, 0}, limit_itself},
+};
+
 double tier(char const* measure, double value) {
     return number("PERFORMANCETIER", {measure, value});
 }
 
 } // namespace
 
+TEST(PerformanceTier, IsThatOfTheLimit) {
+    at_limits.check();
+}
+
 TEST(PerformanceTier, FollowsTheTableAtAndAroundEachLimit) {
     for (Limit const& limit : limits) {
-        EXPECT_EQ(tier(limit.measure, limit.value * (1 - 1e-6)), limit.below) << limit.measure << " below " << limit.value;
+        EXPECT_EQ(tier(limit.measure, limit.value * (1 - 1e-6)), limit.below)
+            << limit.measure << " below " << limit.value;
         EXPECT_EQ(tier(limit.measure, limit.value), limit.at) << limit.measure << " at " << limit.value;
-        EXPECT_EQ(tier(limit.measure, limit.value * (1 + 1e-6)), limit.above) << limit.measure << " above " << limit.value;
+        EXPECT_EQ(tier(limit.measure, limit.value * (1 + 1e-6)), limit.above)
+            << limit.measure << " above " << limit.value;
     }
 }
 
 TEST(PerformanceTier, TakesTheRoundingOfASheetForTheLimitItself) {
     for (Limit const& limit : limits)
         for (double const towards : {0.0, 1e9})
-            EXPECT_EQ(tier(limit.measure, std::nextafter(limit.value, towards)), limit.at) << limit.measure << limit.value;
+            EXPECT_EQ(tier(limit.measure, std::nextafter(limit.value, towards)), limit.at)
+                << limit.measure << limit.value;
     EXPECT_LT(0.7 - 0.4, 0.3);
     EXPECT_EQ(tier("efficiency", 0.7 - 0.4), 3);
 }

@@ -4,7 +4,6 @@
 #include "functions/kernels/saturation.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,12 +11,6 @@
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"AIRPRESSURE", [](Autodiff const* x, Choice const*) { return kernels::air_pressure(x[0], x[1]); }},
-    {"BOILINGPOINT", [](Autodiff const* x, Choice const*) { return kernels::boiling_point(x[0], x[1]); }},
-    {"BOILINGPOINTAT", [](Autodiff const* x, Choice const*) { return kernels::boiling_point_at_station(x[0], x[1]); }},
-};
 
 /// The geometric altitude that a geopotential one in m stands for, z = r H/(r - H).
 double geometric(double geopotential) {

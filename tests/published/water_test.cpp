@@ -3,19 +3,11 @@
 #include "functions/kernels/heat.hpp"
 #include "support/calls.hpp"
 #include "support/published_table.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
 namespace hearthcell::tests {
 namespace {
-
-Twins const twins{
-    {"WATERDENSITY", [](Autodiff const* x, Choice const*) { return kernels::liquid_density(x[0]); }},
-    {"WATERMASS", [](Autodiff const* x, Choice const*) { return 1000 * (x[0] * kernels::liquid_density(x[1])); }},
-    {"WATERHEAT",
-     [](Autodiff const* x, Choice const* c) { return kernels::water_heat(x[0], x[1], x[2], method_of(c[0])); }},
-};
 
 // IAPWS SR6-08(2011) by iapws 1.5: enthalpy to 0.0001 kJ/kg, density to 0.001 kg/m³.
 struct Liquid {

@@ -2,6 +2,7 @@
 // Calling a catalogue function as a cell does.
 
 #include "functions/call/call.hpp"
+#include "functions/catalogue/catalogue.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 #include "support/calls.hpp"
 
 #include "functions/explain/explain.hpp"
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 
 #include <gtest/gtest.h>
 
@@ -66,11 +66,11 @@ std::string in_words(std::string_view name, std::span<Cell const> arguments) {
     for (Cell const& cell : arguments) {
         text += semicolon;
         semicolon = "; ";
-        if (cell.kind == Cell::Kind::number)
+        if (cell.kind == CellKind::number)
             text += precise(cell.number);
-        else if (cell.kind == Cell::Kind::text)
+        else if (cell.kind == CellKind::text)
             text += "\"" + std::string(cell.text) + "\"";
-        else if (cell.kind == Cell::Kind::column)
+        else if (cell.kind == CellKind::column)
             text += "a column of " + std::to_string(cell.column.size());
     }
     return text + ")";

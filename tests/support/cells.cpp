@@ -6,17 +6,17 @@ namespace hearthcell::tests {
 
 Value value_of_cell(Cell const& cell) {
     switch (cell.kind) {
-    case Cell::Kind::number:
+    case CellKind::number:
         return cell.number;
-    case Cell::Kind::text:
+    case CellKind::text:
         return std::string(cell.text);
-    case Cell::Kind::column: {
+    case CellKind::column: {
         Block block{cell.column.size(), 1, {cell.column.begin(), cell.column.end()}, {}};
         for (double& reading : block.numbers)
             reading = std::isnan(reading) ? absent : reading;
         return block;
     }
-    case Cell::Kind::omitted:
+    case CellKind::omitted:
         break;
     }
     return {};

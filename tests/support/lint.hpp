@@ -31,8 +31,9 @@ void expect_functions_named_in(std::string_view text, std::string_view whose);
 
 /// Whether a number given for this argument is held against a range.
 constexpr bool has_range(Argument const& argument) {
-    return argument.kind == Kind::number || argument.kind == Kind::number_or_name || argument.kind == Kind::name ||
-           argument.kind == Kind::column || argument.kind == Kind::matrix;
+    return argument.kind == ArgumentKind::number || argument.kind == ArgumentKind::number_or_name ||
+           argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::column ||
+           argument.kind == ArgumentKind::matrix;
 }
 
 } // namespace hearthcell::tests

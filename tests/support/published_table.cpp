@@ -1,6 +1,6 @@
 #include "support/published_table.hpp"
 
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 #include "support/calls.hpp"
 
 #include <gtest/gtest.h>
@@ -29,9 +29,9 @@ namespace {
 /// One element of a block against what is expected of it.
 void expect_element(Block const& block, std::size_t place, Expected const& expected, std::string const& message) {
     double const number = block.numbers.at(place);
-    if (expected.kind == Expected::Kind::number) {
+    if (expected.kind == ExpectedKind::number) {
         EXPECT_LE(std::abs(number - expected.number), expected.tolerance) << message << ", element " << place + 1;
-    } else if (expected.kind == Expected::Kind::error) {
+    } else if (expected.kind == ExpectedKind::error) {
         ASSERT_TRUE(failed(number)) << message << ", element " << place + 1;
         EXPECT_EQ(error_of(failure_of(number).reason), expected.error) << message << ", element " << place + 1;
     } else {
@@ -67,21 +67,21 @@ Outcome in_a_single_cell(Outcome outcome) {
 void expect_outcome(std::string_view function, std::span<Cell const> arguments, Expected const& expected,
                     std::string_view from) {
     Outcome outcome = call(function_named(function), values_of(arguments));
-    if (expected.kind != Expected::Kind::block)
+    if (expected.kind != ExpectedKind::block)
         outcome = in_a_single_cell(std::move(outcome));
     auto const message = [&] {
         return in_words(function, arguments) + " gives " + in_words(outcome) + "; from: " + std::string(from);
     };
-    if (expected.kind == Expected::Kind::number) {
+    if (expected.kind == ExpectedKind::number) {
         double const* const result = std::get_if<double>(&outcome);
         ASSERT_NE(result, nullptr) << message();
         EXPECT_LE(std::abs(*result - expected.number), expected.tolerance)
             << message() << "; must be " << expected.number << " within " << expected.tolerance;
-    } else if (expected.kind == Expected::Kind::text) {
+    } else if (expected.kind == ExpectedKind::text) {
         std::string const* const result = std::get_if<std::string>(&outcome);
         ASSERT_NE(result, nullptr) << message();
         EXPECT_EQ(*result, expected.text) << message();
-    } else if (expected.kind == Expected::Kind::error) {
+    } else if (expected.kind == ExpectedKind::error) {
         Failure const* const why = std::get_if<Failure>(&outcome);
         ASSERT_NE(why, nullptr) << message();
         EXPECT_EQ(error_of(why->reason), expected.error) << message();

@@ -17,9 +17,9 @@ constexpr double relative_uncertainty = 0.005; // small, so that the functions a
 
 Value value_of(Cell const& cell) {
     switch (cell.kind) {
-    case Cell::Kind::number:
+    case CellKind::number:
         return cell.number;
-    case Cell::Kind::text:
+    case CellKind::text:
         return std::string(cell.text);
     default:
         return empty;
@@ -68,7 +68,7 @@ std::vector<Case> cases() {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (hearthcell::Example const& example : function.examples) {
-                if (!is_differentiable(function) || example.expected.kind != Expected::Kind::number)
+                if (!is_differentiable(function) || example.expected.kind != ExpectedKind::number)
                     continue;
                 Case one{function, {}};
                 for (Cell const& cell : example.arguments)

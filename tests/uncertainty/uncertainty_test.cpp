@@ -108,7 +108,7 @@ TEST(Uncertainty, NamesTheCorrelationThatHasNoValueOfItsOwn) {
         Failure const why = failure_in(ask("UNCERTAINTY", {std::string("MOISTURE"), column(values),
                                                            column({0.5, 0.5, empty, empty}), empty, square(matrix)}));
         EXPECT_EQ(why.reason, Reason::correlation_without_value);
-        EXPECT_EQ(why.argument, doubt_argument::correlations);
+        EXPECT_EQ(why.argument, uncertainty_argument::correlations);
         EXPECT_EQ(why.row, place + 1);
     };
     std::vector<Value> const values{170.0, 150.0, std::string("dry"), 50.0};
@@ -121,22 +121,22 @@ TEST(Uncertainty, NamesTheCorrelationThatHasNoValueOfItsOwn) {
 TEST(Uncertainty, NamesTheArgumentWithoutFiniteSensitivity) {
     // No equation of the catalogue has an infinite slope within its range: √b at 0.
     Function root{.name = "ROOT", .stored = "root", .summary = {}};
-    root.arguments = {{.name = "a"}, {.name = "how", .kind = Kind::choice}, {.name = "b"}};
+    root.arguments = {{.name = "a"}, {.name = "how", .kind = ArgumentKind::choice}, {.name = "b"}};
     root.result = {.name = {}, .low = 0, .high = 10};
     root.kernel = numeric<[]<class Real>(Real const& a, Real const& b, Choice) {
         using std::sqrt;
         return Real(a + sqrt(b));
     }>;
-    Doubt doubt;
-    doubt.function = &root;
-    doubt.at.numbers = {1, 0};
-    doubt.number_of = {0, no_argument, 1};
-    doubt.uncertainties = {0, 0.1};
-    EXPECT_EQ(propagate(doubt).uncertainty, 0);
-    EXPECT_EQ(doubt.failure.reason, Reason::no_finite_slope);
-    EXPECT_EQ(doubt.failure.argument, doubt_argument::uncertainties);
-    EXPECT_EQ(doubt.failure.row, 3U);
-    EXPECT_FALSE(doubt.inside);
+    UncertainCall asked;
+    asked.function = &root;
+    asked.at.numbers = {1, 0};
+    asked.number_of = {0, no_argument, 1};
+    asked.uncertainties = {0, 0.1};
+    EXPECT_EQ(propagate(asked).uncertainty, 0);
+    EXPECT_EQ(asked.failure.reason, Reason::no_finite_slope);
+    EXPECT_EQ(asked.failure.argument, uncertainty_argument::uncertainties);
+    EXPECT_EQ(asked.failure.row, 3U);
+    EXPECT_FALSE(asked.inside);
 }
 
 TEST(Uncertainty, RefusesWhatCannotBeAsked) {

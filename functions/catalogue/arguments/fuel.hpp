@@ -125,7 +125,7 @@ inline constexpr Argument basis{
              "Humidité rapportée à la masse telle que brûlée (\"wet\") ou à la masse sèche (\"dry\")",
              "Humedad por masa tal como se quema (\"wet\") o por masa seca (\"dry\")",
              "Unyevu kwa uzito kama inavyochomwa (\"wet\") au kwa uzito mkavu (\"dry\")"},
-    .kind = Kind::choice,
+    .kind = ArgumentKind::choice,
     .choices = {"wet", "dry"},
     .optional = true,
 };
@@ -139,7 +139,7 @@ inline constexpr Argument fuel_name{
              "Le nom d’un combustible, comme \"broad-leaf wood\"\u00a0; mieux vaut une valeur mesurée sur le vôtre",
              "El nombre de un combustible, como \"broad-leaf wood\"; es mejor un valor medido en el suyo",
              "Jina la fueli, kama \"broad-leaf wood\"; thamani iliyopimwa kwa fueli yako ni bora"},
-    .kind = Kind::name,
+    .kind = ArgumentKind::name,
     .table = &fuel_table,
 };
 inline constexpr Argument gross{
@@ -173,7 +173,7 @@ inline constexpr Argument oxygen_and_nitrogen{
 // A fan.
 inline constexpr Argument fan_power{
     .name = "fan power",
-    .measure = Measure::electric_power,
+    .measure = Measure::power_in_watts,
     .low = 0.01,
     .high = 2000,
     .help = {"Electric power of the fan", "Puissance électrique du ventilateur", "Potencia eléctrica del ventilador",

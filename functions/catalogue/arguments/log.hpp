@@ -15,7 +15,7 @@ inline constexpr Argument times{
              "Temps des mesures en minutes, croissants\u00a0; une cellule vide n’est pas une mesure",
              "Tiempos de las lecturas en minutos, en orden creciente; una celda vacía no es una lectura",
              "Nyakati za vipimo kwa dakika, zikisonga mbele; seli tupu si kipimo"},
-    .kind = Kind::column,
+    .kind = ArgumentKind::column,
     .headed = true,
 };
 // What a probe in a pot of water can read. A log in °F or K leaves it at the boil at the latest.
@@ -29,7 +29,7 @@ inline constexpr Argument temperatures{
              "Températures des mesures, sur les mêmes lignes que les temps",
              "Temperaturas de las lecturas, en las mismas filas que los tiempos",
              "Halijoto za vipimo, katika safu mlalo zile zile za nyakati"},
-    .kind = Kind::column,
+    .kind = ArgumentKind::column,
     .headed = true,
 };
 inline constexpr Argument any_times{
@@ -37,14 +37,14 @@ inline constexpr Argument any_times{
     .measure = Measure::minutes,
     .help = {"Times of the readings as they are, in minutes", "Temps des mesures tels quels, en minutes",
              "Tiempos de las lecturas tal como están, en minutos", "Nyakati za vipimo kama zilivyo, kwa dakika"},
-    .kind = Kind::mixed,
+    .kind = ArgumentKind::mixed,
 };
 inline constexpr Argument any_temperatures{
     .name = "temperatures",
     .measure = Measure::temperature,
     .help = {"Temperatures of the readings as they are", "Températures des mesures telles quelles",
              "Temperaturas de las lecturas tal como están", "Halijoto za vipimo kama zilivyo"},
-    .kind = Kind::mixed,
+    .kind = ArgumentKind::mixed,
 };
 inline constexpr Argument target{
     .name = "target",
@@ -120,7 +120,7 @@ inline constexpr Argument to = optional(
      "80\u00a0% de la elevación, al menos 10 K bajo el máximo", "80 % ya ongezeko, angalau 10 K chini ya kilele"});
 inline constexpr Argument largest_power{
     .name = "largest power",
-    .measure = Measure::power,
+    .measure = Measure::power_in_kilowatts,
     .low = 0.1,
     .high = 60,
     .help = {"Power that no fire under this pot exceeds", "Puissance qu’aucun feu sous cette marmite ne dépasse",

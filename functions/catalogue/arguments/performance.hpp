@@ -11,7 +11,7 @@ inline constexpr Argument method{
     .measure = Measure::words,
     .help = {"Whose definition is computed", "Définition suivie par le calcul", "Definición que sigue el cálculo",
              "Fasili inayofuatwa katika hesabu"},
-    .kind = Kind::choice,
+    .kind = ArgumentKind::choice,
     .choices = {"properties", "ISO 19867-1", "WBT 4.2.3", "WBT 3"},
     .optional = true,
 };
@@ -104,7 +104,7 @@ inline constexpr Argument char_energy_credit{
 };
 inline constexpr Argument power_of_fire{
     .name = "power",
-    .measure = Measure::power,
+    .measure = Measure::power_in_kilowatts,
     .low = 0.01,
     .high = 60,
     .help = {"Power of the fire", "Puissance du feu", "Potencia del fuego", "Nguvu ya moto"},

@@ -14,7 +14,7 @@ inline constexpr Argument values{
              "Le même résultat de chaque essai, en ligne ou en colonne\u00a0; une cellule vide n’est pas un essai",
              "El mismo resultado de cada ensayo, en una fila o una columna; una celda vacía no es un ensayo",
              "Tokeo lile lile la kila jaribio, katika safu mlalo au safu wima; seli tupu si jaribio"},
-    .kind = Kind::column,
+    .kind = ArgumentKind::column,
 };
 inline constexpr Argument baseline_values =
     named(values, "baseline values",
@@ -81,16 +81,6 @@ inline constexpr Argument power_of_test{
              "Probabilidad de que se note un cambio de este tamaño", "Uwezekano wa badiliko la ukubwa huu kuonekana"},
     .optional = true,
     .fallback = 0.8,
-};
-inline constexpr Argument measure_of_tier{
-    .name = "measure",
-    .measure = Measure::words,
-    .help = {"What was measured in the standard's own laboratory test",
-             "Grandeur mesurée dans l’essai de laboratoire de la norme",
-             "Qué se midió en el ensayo de laboratorio de la norma",
-             "Kilichopimwa katika jaribio la maabara la kiwango"},
-    .kind = Kind::choice,
-    .choices = {"efficiency", "CO", "PM2.5", "safety", "durability"},
 };
 
 } // namespace hearthcell::arguments

@@ -30,7 +30,7 @@ template <class Work> Outcome with_log(Given const& given, Work work) {
 inline Outcome answer_time_at(Given const& given) {
     return with_log(given, [&](Log log) {
         Crossing const crossing = time_at(log, given.numbers[0]);
-        bool const found = crossing.kind == Crossing::Kind::found;
+        bool const found = crossing.kind == CrossingKind::found;
         return answer(found ? Reason::none : Reason::never_crosses, crossing.minute);
     });
 }

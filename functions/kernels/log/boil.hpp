@@ -89,9 +89,9 @@ inline Boil find_boil(Log log, BoilQuery const& query) {
     result.level = plateau_level(log, query.boiling_point);
     double const temperature = (is_absent(result.level) ? query.boiling_point : result.level) - query.tolerance;
     Crossing const reached = lasting_crossing(log, temperature, true, query.hold);
-    if (reached.kind == Crossing::Kind::none)
+    if (reached.kind == CrossingKind::none)
         return {Reason::no_boil_found};
-    if (reached.kind == Crossing::Kind::beyond_from_start)
+    if (reached.kind == CrossingKind::beyond_from_start)
         return {Reason::boils_from_start};
     constexpr double rounding = 1e-9; // of times that are sums of tenths
     if (log.back().minute + rounding < reached.minute + query.hold)

@@ -14,8 +14,10 @@
 
 namespace hearthcell::kernels {
 
+enum class CrossingKind { found, beyond_from_start, none };
+
 struct Crossing {
-    enum class Kind { found, beyond_from_start, none } kind = Kind::none;
+    CrossingKind kind = CrossingKind::none;
     double minute = 0;
     std::size_t next = 0; ///< the first reading beyond
 };
@@ -54,7 +56,7 @@ inline Crossing best_passage(Log log, double level, bool rising, std::size_t fir
             fewest = wrong;
             double const minute = interpolated(log[i - 1], log[i], level);
             double const mean = equal == 1 ? minute : result.minute + (minute - result.minute) / equal;
-            result = {Crossing::Kind::found, mean, i};
+            result = {CrossingKind::found, mean, i};
         }
         wrong += beyond ? 1 : -1;
     }
@@ -72,7 +74,7 @@ inline Crossing lasting_crossing(Log log, double level, bool rising, double minu
         bool const here = is_beyond(log[i], level, rising);
         if (here && 4 * beyond >= 3 * (end - i)) {
             if (i == 0)
-                return {Crossing::Kind::beyond_from_start, log[0].minute, 0};
+                return {CrossingKind::beyond_from_start, log[0].minute, 0};
             // Back to a reading that is not beyond, so that there is a passage to be found. Where all before i are
             // beyond, one that is not comes after i, or else the first reading would have lasted.
             std::size_t first = i;
@@ -89,7 +91,7 @@ inline Crossing lasting_crossing(Log log, double level, bool rising, double minu
 /// The minute at which a log first passes a target for good: upwards when it starts below it, else downwards.
 inline Crossing time_at(Log log, double target) {
     if (log.front().temperature == target)
-        return {Crossing::Kind::found, log.front().minute, 0};
+        return {CrossingKind::found, log.front().minute, 0};
     return lasting_crossing(log, target, log.front().temperature < target);
 }
 

@@ -32,7 +32,7 @@ struct Forecast {
 inline Log steady_heating(Log log) {
     double const first = log.front().temperature;
     Crossing const start = lasting_crossing(log, first + forecast_rules::first_share * (highest(log) - first), true);
-    return start.kind == Crossing::Kind::found ? log.subspan(start.next) : log;
+    return start.kind == CrossingKind::found ? log.subspan(start.next) : log;
 }
 
 /// Of the level, rate and decay to the boil's u, to first order, as a variance.
@@ -61,7 +61,7 @@ inline Forecast boil_forecast(Log log, double boiling_point) {
     using namespace forecast_rules;
     if (highest(log) - log.front().temperature < least_rise)
         return {Reason::not_heating};
-    if (lasting_crossing(log, boiling_point, true).kind != Crossing::Kind::none)
+    if (lasting_crossing(log, boiling_point, true).kind != CrossingKind::none)
         return {Reason::log_boils_already};
     Log const steady = steady_heating(log);
     if (steady.size() < least_readings)

@@ -40,8 +40,8 @@ inline HeatGain heat_gain(Log log, HeatGainQuery const& query) {
     if (result.to <= result.from)
         return {is_absent(query.from) || is_absent(query.to) ? Reason::stretch_not_covered : Reason::to_not_above_from};
     Crossing const begin = lasting_crossing(log, result.from, true), end = lasting_crossing(log, result.to, true);
-    bool const starts_late = begin.kind == Crossing::Kind::beyond_from_start && first > result.from + start_gap;
-    if (begin.kind == Crossing::Kind::none || starts_late || end.kind != Crossing::Kind::found)
+    bool const starts_late = begin.kind == CrossingKind::beyond_from_start && first > result.from + start_gap;
+    if (begin.kind == CrossingKind::none || starts_late || end.kind != CrossingKind::found)
         return {Reason::stretch_not_covered};
     Log const stretch = between(log, begin.minute, end.minute);
     if (stretch.size() < least_readings)

@@ -19,11 +19,6 @@ double to_whole(double x) {
     return std::abs(x - whole) < 1e-6 ? whole : x;
 }
 
-Outcome outcome_of(double result) {
-    Failure const why = failure_of(result);
-    return why.reason == Reason::none ? Outcome(result) : Outcome(why);
-}
-
 double of_text(std::string_view text, Typed typed) {
     return in_range(minutes_of(text, typed));
 }

@@ -10,23 +10,22 @@ namespace {
 
 struct Spelling {
     std::string_view text;
-    Token::Kind kind;
+    TokenKind kind;
 };
 
 // Longer ones first: the first that fits is taken.
 constexpr Spelling signs[] = {
-    {":", Token::Kind::colon},    {"''", Token::Kind::seconds}, {"’’", Token::Kind::seconds},
-    {"′′", Token::Kind::seconds}, {"´´", Token::Kind::seconds}, {"\"", Token::Kind::seconds},
-    {"”", Token::Kind::seconds},  {"″", Token::Kind::seconds},  {"'", Token::Kind::minutes},
-    {"’", Token::Kind::minutes},  {"′", Token::Kind::minutes},  {"´", Token::Kind::minutes},
+    {":", TokenKind::colon},    {"''", TokenKind::seconds}, {"’’", TokenKind::seconds}, {"′′", TokenKind::seconds},
+    {"´´", TokenKind::seconds}, {"\"", TokenKind::seconds}, {"”", TokenKind::seconds},  {"″", TokenKind::seconds},
+    {"'", TokenKind::minutes},  {"’", TokenKind::minutes},  {"′", TokenKind::minutes},  {"´", TokenKind::minutes},
 };
 
 constexpr Spelling words[] = {
-    {"h", Token::Kind::hours},         {"hr", Token::Kind::hours},       {"hrs", Token::Kind::hours},
-    {"hour", Token::Kind::hours},      {"hours", Token::Kind::hours},    {"m", Token::Kind::minutes},
-    {"min", Token::Kind::minutes},     {"mins", Token::Kind::minutes},   {"minute", Token::Kind::minutes},
-    {"minutes", Token::Kind::minutes}, {"s", Token::Kind::seconds},      {"sec", Token::Kind::seconds},
-    {"secs", Token::Kind::seconds},    {"second", Token::Kind::seconds}, {"seconds", Token::Kind::seconds},
+    {"h", TokenKind::hours},         {"hr", TokenKind::hours},       {"hrs", TokenKind::hours},
+    {"hour", TokenKind::hours},      {"hours", TokenKind::hours},    {"m", TokenKind::minutes},
+    {"min", TokenKind::minutes},     {"mins", TokenKind::minutes},   {"minute", TokenKind::minutes},
+    {"minutes", TokenKind::minutes}, {"s", TokenKind::seconds},      {"sec", TokenKind::seconds},
+    {"secs", TokenKind::seconds},    {"second", TokenKind::seconds}, {"seconds", TokenKind::seconds},
 };
 
 // The space of a keyboard, those that do not break a line, and the thin one.

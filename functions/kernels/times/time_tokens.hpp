@@ -8,9 +8,11 @@
 
 namespace hearthcell::time_tokens {
 
+enum class TokenKind { number, colon, hours, minutes, seconds };
+
 /// A number as it was typed, or the sign or word that stands between numbers.
 struct Token {
-    enum class Kind { number, colon, hours, minutes, seconds } kind = Kind::number;
+    TokenKind kind = TokenKind::number;
     double number = 0;
     int digits = 0; ///< before the decimal mark
     bool has_fraction = false;

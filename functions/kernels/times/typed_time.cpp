@@ -8,6 +8,7 @@ namespace hearthcell {
 namespace {
 
 using time_tokens::Token;
+using time_tokens::TokenKind;
 using time_tokens::Tokens;
 
 constexpr double unclear = failure(Reason::time_unclear, 0);
@@ -20,7 +21,7 @@ double sexagesimal(std::span<Token const> tokens) {
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         Token const& token = tokens[i];
         bool const colon_is_due = i % 2 == 1;
-        if (colon_is_due != (token.kind == Token::Kind::colon) || (!colon_is_due && token.kind != Token::Kind::number))
+        if (colon_is_due != (token.kind == TokenKind::colon) || (!colon_is_due && token.kind != TokenKind::number))
             return unclear;
         if (colon_is_due)
             continue;
@@ -32,31 +33,31 @@ double sexagesimal(std::span<Token const> tokens) {
     return too_large ? failure(Reason::time_part_too_large, 0) : sum;
 }
 
-double seconds_in(Token::Kind unit) {
-    return unit == Token::Kind::hours ? 3600 : unit == Token::Kind::minutes ? 60 : 1;
+double seconds_in(TokenKind unit) {
+    return unit == TokenKind::hours ? 3600 : unit == TokenKind::minutes ? 60 : 1;
 }
 
 /// Numbers with units, from the largest to the smallest, each at most once; the last unit may be missing: 1h08.
 double with_units(std::span<Token const> tokens) {
     double seconds = 0;
-    Token::Kind before = Token::Kind::colon; // no unit yet; of units the smaller one is the greater kind
+    TokenKind before = TokenKind::colon; // no unit yet; of units the smaller one is the greater kind
     bool too_large = false;
     for (std::size_t i = 0; i < tokens.size(); i += 2) {
         Token const& token = tokens[i];
         bool const is_last = i + 2 >= tokens.size();
-        if (token.kind != Token::Kind::number || (token.has_fraction && !is_last))
+        if (token.kind != TokenKind::number || (token.has_fraction && !is_last))
             return unclear;
-        Token::Kind unit = Token::Kind::minutes;
+        TokenKind unit = TokenKind::minutes;
         if (i + 1 < tokens.size()) {
             unit = tokens[i + 1].kind;
         } else {
-            if (before == Token::Kind::seconds || token.digits != 2)
+            if (before == TokenKind::seconds || token.digits != 2)
                 return unclear;
-            unit = before == Token::Kind::hours ? Token::Kind::minutes : Token::Kind::seconds;
+            unit = before == TokenKind::hours ? TokenKind::minutes : TokenKind::seconds;
         }
         if (unit <= before)
             return unclear;
-        too_large |= before != Token::Kind::colon && token.number >= 60;
+        too_large |= before != TokenKind::colon && token.number >= 60;
         seconds += token.number * seconds_in(unit);
         before = unit;
     }
@@ -70,10 +71,10 @@ double minutes_of(std::string_view text, Typed typed) {
     std::span<Token const> const all = tokens.all();
     if (all.empty())
         return unclear;
-    bool const is_number = all.size() == 1 && all[0].kind == Token::Kind::number;
+    bool const is_number = all.size() == 1 && all[0].kind == TokenKind::number;
     if (is_number)
         return typed == Typed::as_it_stands || typed == Typed::minutes ? all[0].number : unclear;
-    if (all.size() < 2 || all[1].kind != Token::Kind::colon)
+    if (all.size() < 2 || all[1].kind != TokenKind::colon)
         return with_units(all);
     bool const one_colon = all.size() == 3, two_colons = all.size() == 5;
     if ((!one_colon && !two_colons) || (one_colon && typed == Typed::minutes))

@@ -81,7 +81,7 @@ void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_
     std::vector<Entry> row{what};
     Entry const verdict = formula("verdict", verdict_formula(expected, sheet.rows() + 1, columns, language),
                                   std::string(word(Word::unchecked, language)));
-    if (expected.kind == Expected::Kind::number) {
+    if (expected.kind == ExpectedKind::number) {
         std::string const digits = digits_of(expected.tolerance);
         Entry result = formula("live", check.formula, "");
         result.style_ends = digits;
@@ -89,7 +89,7 @@ void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_
                                number("margin", expected.tolerance,
                                       expected.tolerance > 0 && expected.tolerance < 1e-5 ? "-small" : "")});
     } else {
-        bool const is_error = expected.kind == Expected::Kind::error;
+        bool const is_error = expected.kind == ExpectedKind::error;
         std::string const words = is_error ? with_value(Word::an_error, sign_of(expected.error), language)
                                   : expected.text.empty() ? std::string(word(Word::an_empty_text, language))
                                                           : std::string(expected.text);

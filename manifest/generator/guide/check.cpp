@@ -16,13 +16,13 @@ std::string upper(std::string_view text) {
 
 std::string stored_argument(Cell const& cell, Readings::Cells const& cells, std::string_view sheet) {
     switch (cell.kind) {
-    case Cell::Kind::omitted:
+    case CellKind::omitted:
         break;
-    case Cell::Kind::number:
+    case CellKind::number:
         return exact(cell.number);
-    case Cell::Kind::text:
+    case CellKind::text:
         return text_in_formula(cell.text);
-    case Cell::Kind::column:
+    case CellKind::column:
         return "[$" + quoted_name(sheet) + "." + cells.first + ":." + cells.last + "]";
     }
     return "";
@@ -30,13 +30,13 @@ std::string stored_argument(Cell const& cell, Readings::Cells const& cells, std:
 
 std::string shown_argument(Cell const& cell, Readings::Cells const& cells, Language language) {
     switch (cell.kind) {
-    case Cell::Kind::omitted:
+    case CellKind::omitted:
         break;
-    case Cell::Kind::number:
+    case CellKind::number:
         return with_decimal_sign(exact(cell.number), language);
-    case Cell::Kind::text:
+    case CellKind::text:
         return text_in_formula(cell.text);
-    case Cell::Kind::column:
+    case CellKind::column:
         return std::string(word(Word::readings_sheet, language)) + "." + cells.first + ":" + cells.last;
     }
     return "";
@@ -64,7 +64,7 @@ Call call_of(Function const& function, Example const& example, Readings& reading
     bool first = true;
     for (Cell const& cell : example.arguments) {
         Readings::Cells cells;
-        if (cell.kind == Cell::Kind::column)
+        if (cell.kind == CellKind::column)
             cells = readings.cells(cell.column, function);
         call.stored += (first ? "" : ";") + stored_argument(cell, cells, word(Word::readings_sheet, language));
         call.shown += (first ? "" : "; ") + shown_argument(cell, cells, language);
@@ -77,7 +77,7 @@ Call call_of(Function const& function, Example const& example, Readings& reading
 
 std::vector<Check> checks_of(Function const& function, Example const& example, Call const& call, Language language) {
     Expected const& expected = example.expected;
-    if (expected.kind != Expected::Kind::block)
+    if (expected.kind != ExpectedKind::block)
         return {{call.stored, "", &expected}};
     std::vector<Check> checks;
     for (std::size_t i = 0; i < expected.rows * expected.columns; ++i) {
@@ -95,21 +95,21 @@ std::string verdict_formula(Expected const& expected, int row, Columns columns, 
     auto const at = [row](char column) { return std::string("[.") + column + std::to_string(row) + "]"; };
     std::string const result = at(columns.result);
     std::string const must =
-        expected.kind == Expected::Kind::text && expected.text.empty() ? "\"\"" : at(columns.expected);
+        expected.kind == ExpectedKind::text && expected.text.empty() ? "\"\"" : at(columns.expected);
     std::string agrees;
     switch (expected.kind) {
-    case Expected::Kind::number:
+    case ExpectedKind::number:
         agrees = "IF(ISNUMBER(" + result + ");ABS(" + result + "-" + must + ")<=" + at(columns.margin) + ";FALSE())";
         break;
-    case Expected::Kind::text:
+    case ExpectedKind::text:
         // A text out of a block equals no other text in Calc until it has gone through an operator.
         agrees = "IF(ISTEXT(" + result + ");EXACT(" + result + "&\"\";" + must + ");FALSE())";
         break;
-    case Expected::Kind::error:
+    case ExpectedKind::error:
         agrees = "IF(ISERROR(" + result + ");ERROR.TYPE(" + result + ")=" + std::to_string(type_of(expected.error)) +
                  ";FALSE())";
         break;
-    case Expected::Kind::block: // its elements have a row each
+    case ExpectedKind::block: // its elements have a row each
         break;
     }
     auto const say = [language](Word which) { return text_in_formula(word(which, language)); };

@@ -55,25 +55,25 @@ std::string what_it_gives(Function const& function, Language language) {
 std::string what_is_allowed(Argument const& argument, Language language) {
     std::string const limits = range(argument.low, argument.high, argument.measure, language);
     switch (argument.kind) {
-    case Kind::number:
+    case ArgumentKind::number:
         return limits;
-    case Kind::number_or_name:
+    case ArgumentKind::number_or_name:
         return filled(with_value(Word::or_instead, word(Word::a_name_below, language), language), "%2", limits);
-    case Kind::name:
+    case ArgumentKind::name:
         return std::string(word(Word::a_name_below, language));
-    case Kind::choice:
+    case ArgumentKind::choice:
         return with_value(Word::one_of, choices(argument), language);
-    case Kind::column:
+    case ArgumentKind::column:
         return with_value(Word::a_column, limits, language);
-    case Kind::mixed:
+    case ArgumentKind::mixed:
         return std::string(word(Word::a_column_of_anything, language));
-    case Kind::matrix:
+    case ArgumentKind::matrix:
         return with_value(Word::a_block, limits, language);
-    case Kind::anything:
+    case ArgumentKind::anything:
         return std::string(word(Word::anything, language));
-    case Kind::text:
+    case ArgumentKind::text:
         return std::string(word(Word::a_text, language));
-    case Kind::rest:
+    case ArgumentKind::rest:
         return std::string(word(Word::further_arguments, language));
     }
     return "";
@@ -81,8 +81,8 @@ std::string what_is_allowed(Argument const& argument, Language language) {
 
 std::string what_leaving_out_means(Argument const& argument, Language language) {
     if (!argument.optional)
-        return argument.kind == Kind::rest ? "–" : std::string(word(Word::required, language));
-    if (argument.kind == Kind::choice)
+        return argument.kind == ArgumentKind::rest ? "–" : std::string(word(Word::required, language));
+    if (argument.kind == ArgumentKind::choice)
         return "\"" + std::string(argument.choices[0]) + "\"";
     if (!argument.absent_means.empty())
         return std::string(argument.absent_means.in(language));

@@ -46,7 +46,7 @@ std::string verdicts_of(std::string_view sheet, BlockRows const& block) {
 std::size_t checks_of(Function const& function) {
     std::size_t count = 0;
     for (Example const& example : function.examples)
-        count += example.expected.kind == Expected::Kind::block ? example.expected.rows * example.expected.columns : 1;
+        count += example.expected.kind == ExpectedKind::block ? example.expected.rows * example.expected.columns : 1;
     return count;
 }
 

@@ -20,15 +20,15 @@ namespace {
 std::string content(Entry const& entry) {
     std::string const words = escaped(entry.text);
     switch (entry.kind) {
-    case Entry::Kind::nothing:
+    case EntryKind::nothing:
         break;
-    case Entry::Kind::text:
+    case EntryKind::text:
         return " office:value-type=\"string\"><text:p>" + words + "</text:p>";
-    case Entry::Kind::number:
+    case EntryKind::number:
         return " office:value-type=\"float\" office:value=\"" + exact(entry.number) + "\">";
-    case Entry::Kind::formula:
+    case EntryKind::formula:
         return " table:formula=\"of:=" + words + "\">";
-    case Entry::Kind::link:
+    case EntryKind::link:
         return " office:value-type=\"string\"><text:p><text:a xlink:type=\"simple\" xlink:href=\"#" +
                escaped(entry.target) + "\">" + words + "</text:a></text:p>";
     }
@@ -52,24 +52,21 @@ Entry nothing(std::string_view look, int span) {
 }
 
 Entry text(std::string_view look, std::string_view words, int span) {
-    return {.kind = Entry::Kind::text, .look = look, .span = span, .text = std::string(words)};
+    return {.kind = EntryKind::text, .look = look, .span = span, .text = std::string(words)};
 }
 
 Entry number(std::string_view look, double value, std::string style_ends) {
-    return {.kind = Entry::Kind::number, .look = look, .number = value, .style_ends = std::move(style_ends)};
+    return {.kind = EntryKind::number, .look = look, .number = value, .style_ends = std::move(style_ends)};
 }
 
 Entry formula(std::string_view look, std::string formula, std::string shows, int span) {
-    return {.kind = Entry::Kind::formula,
-            .look = look,
-            .span = span,
-            .text = std::move(formula),
-            .shows = std::move(shows)};
+    return {
+        .kind = EntryKind::formula, .look = look, .span = span, .text = std::move(formula), .shows = std::move(shows)};
 }
 
 Entry link(std::string_view look, std::string_view words, std::string target, int span) {
     return {
-        .kind = Entry::Kind::link, .look = look, .span = span, .text = std::string(words), .target = std::move(target)};
+        .kind = EntryKind::link, .look = look, .span = span, .text = std::string(words), .target = std::move(target)};
 }
 
 Sheet::Sheet(std::string name_of_sheet, std::vector<double> widths_in_cm)
@@ -82,7 +79,7 @@ int Sheet::add(std::vector<Entry> const& row) {
     for (Entry const& entry : row) {
         double const width = std::accumulate(column, column + entry.span, 0.0);
         Look const& how = look(entry.look);
-        std::string const& words = entry.kind == Entry::Kind::formula ? entry.shows : entry.text;
+        std::string const& words = entry.kind == EntryKind::formula ? entry.shows : entry.text;
         height = std::max(height, height_of(lines_of(words, width, how), how));
         xml += cell(entry);
         column += entry.span;

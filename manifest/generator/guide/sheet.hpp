@@ -9,9 +9,11 @@
 
 namespace hearthcell::generator::guide {
 
+enum class EntryKind { nothing, text, number, formula, link };
+
 /// What stands in a cell, or in several that are merged into one.
 struct Entry {
-    enum class Kind { nothing, text, number, formula, link } kind = Kind::nothing;
+    EntryKind kind = EntryKind::nothing;
     std::string_view look = "entry";
     int span = 1;       ///< columns
     std::string text{}; ///< of a formula: as files hold it, without the sign of equality

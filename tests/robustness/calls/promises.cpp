@@ -2,7 +2,7 @@
 
 #include "functions/call/call.hpp"
 #include "functions/explain/explain.hpp"
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 #include "written_call.hpp"
 
 #include <algorithm>

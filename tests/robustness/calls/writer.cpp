@@ -1,4 +1,4 @@
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 #include "written_call.hpp"
 
 #include <algorithm>
@@ -57,7 +57,8 @@ std::string write_element(Block const& block, std::size_t place) {
 std::string write_number(double number) {
     char buffer[40];
     if (std::isnan(number)) {
-        auto const [end, error] = std::to_chars(buffer, buffer + sizeof buffer, std::bit_cast<std::uint64_t>(number), 16);
+        auto const [end, error] =
+            std::to_chars(buffer, buffer + sizeof buffer, std::bit_cast<std::uint64_t>(number), 16);
         return "0x" + std::string(buffer, end);
     }
     auto const [end, error] = std::to_chars(buffer, buffer + sizeof buffer, number);

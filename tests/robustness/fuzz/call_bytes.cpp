@@ -62,9 +62,9 @@ private:
 /// A value that the argument allows: somewhere in its range, one of its choices or of its names.
 Value sensible(Argument const& argument, Bytes& bytes) {
     unsigned const where = bytes.word();
-    if (argument.kind == Kind::choice)
+    if (argument.kind == ArgumentKind::choice)
         return std::string(argument.choices[where % argument.choices.size()]);
-    if (argument.kind == Kind::name || (argument.kind == Kind::number_or_name && where % 2 == 0))
+    if (argument.kind == ArgumentKind::name || (argument.kind == ArgumentKind::number_or_name && where % 2 == 0))
         return std::string(argument.table->rows[where % argument.table->rows.size()].name);
     return argument.low + (argument.high - argument.low) * double(where) / 65535;
 }

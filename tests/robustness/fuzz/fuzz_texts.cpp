@@ -1,10 +1,10 @@
 // Texts as people type them: times, names of functions, fuels and materials, options. The input is the text itself,
 // behind one letter that says where it is typed.
 
-#include "robustness/calls/promises.hpp"
-#include "robustness/calls/written_call.hpp"
 #include "functions/call/call.hpp"
 #include "functions/kernels/times/minutes.hpp"
+#include "robustness/calls/promises.hpp"
+#include "robustness/calls/written_call.hpp"
 
 #include <bit>
 #include <cstdio>
@@ -37,7 +37,8 @@ std::string otherwise(std::string const& text) {
 void a_time(std::string const& text) {
     for (char const* typed : {"as it stands", "mm:ss", "hh:mm", "minutes"})
         keep("MINUTES", {text, std::string(typed)});
-    for (Typed const typed : {Typed::as_it_stands, Typed::minutes_and_seconds, Typed::hours_and_minutes, Typed::minutes})
+    for (Typed const typed :
+         {Typed::as_it_stands, Typed::minutes_and_seconds, Typed::hours_and_minutes, Typed::minutes})
         if (std::bit_cast<std::uint64_t>(minutes_of(text, typed)) !=
             std::bit_cast<std::uint64_t>(minutes_of(otherwise(text), typed)))
             report(text, "is another time in capitals or with blanks around it");
@@ -57,7 +58,7 @@ void an_option(std::string const& text) {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (Argument const& argument : function.arguments)
-                if (argument.kind == Kind::choice) {
+                if (argument.kind == ArgumentKind::choice) {
                     Scalar const one = read_scalar(argument, text), other = read_scalar(argument, otherwise(text));
                     if (one.reason != other.reason || (one.reason == Reason::none && one.number != other.number))
                         report(text, "is another option in capitals or with blanks around it");

@@ -1,7 +1,7 @@
 #include "calc_rules.hpp"
 
 #include "functions/call/call.hpp"
-#include "functions/explain/reasons.hpp"
+#include "functions/number/meaning.hpp"
 
 #include <stdexcept>
 
@@ -18,13 +18,13 @@ enum class Declared { number, any, block, text };
 
 Declared declared(Argument const& argument) {
     switch (argument.kind) {
-    case Kind::number:
+    case ArgumentKind::number:
         return argument.optional ? Declared::any : Declared::number;
-    case Kind::column:
-    case Kind::mixed:
-    case Kind::matrix:
+    case ArgumentKind::column:
+    case ArgumentKind::mixed:
+    case ArgumentKind::matrix:
         return argument.optional ? Declared::any : Declared::block;
-    case Kind::text:
+    case ArgumentKind::text:
         return Declared::text;
     default:
         return Declared::any;
@@ -179,10 +179,6 @@ Handed hand_over(Argued const& argued, Declared how, Call const& call, Ground co
     default:
         return one_value(argued, how, call, ground, in_array);
     }
-}
-
-bool is_open_ended(Function const& function) {
-    return function.arguments.size() > 0 && function.arguments[function.arguments.size() - 1].kind == Kind::rest;
 }
 
 Declared declared_at(Function const& function, std::size_t place) {

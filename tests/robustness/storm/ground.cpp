@@ -38,7 +38,7 @@ Ground::Ground(Chance& chance) {
         for (Function const& function : group.functions)
             for (Example const& example : function.examples)
                 for (hearthcell::Cell const& argument : example.arguments)
-                    if (argument.kind == hearthcell::Cell::Kind::column)
+                    if (argument.kind == hearthcell::CellKind::column)
                         fill(chance, argument.column);
     for (int odd = 0; odd < 6; ++odd, ++columns_) // the first of them stays empty
         for (int sheet : {data_sheet, other_sheet})

@@ -36,7 +36,7 @@ std::set<int> brought_errors(Call const& call, Ground const& ground) {
 /// Of a range with a blank in it, a function that answers cell by cell leaves that blank.
 bool text_is_due(Function const& function, std::string const& text) {
     hearthcell::Result const& result = function.result;
-    bool const cell_by_cell = function.arguments.size() > 0 && function.arguments[0].kind == Kind::anything;
+    bool const cell_by_cell = function.arguments.size() > 0 && function.arguments[0].kind == ArgumentKind::anything;
     return (result.parts.empty() ? result.measure : result.parts[0].measure) == Measure::words ||
            (cell_by_cell && text.empty());
 }

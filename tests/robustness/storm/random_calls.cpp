@@ -90,7 +90,7 @@ std::vector<RandomCalls::Wanted> RandomCalls::wanted_for(Function const& functio
             wanted.push_back({&argument, example.arguments[i]});
             continue;
         }
-        more = more && argument.kind != Kind::rest && chance_.happens(0.4);
+        more = more && argument.kind != ArgumentKind::rest && chance_.happens(0.4);
         if (more)
             wanted.push_back({&argument, chance_.happens(0.3) ? omitted : random_cell(argument)});
     }
@@ -100,10 +100,10 @@ std::vector<RandomCalls::Wanted> RandomCalls::wanted_for(Function const& functio
 /// Where the example says nothing.
 Cell RandomCalls::random_cell(Argument const& argument) {
     switch (argument.kind) {
-    case Kind::choice:
+    case ArgumentKind::choice:
         return argument.choices[std::size_t(chance_.below(int(argument.choices.size())))].data();
-    case Kind::name:
-    case Kind::number_or_name:
+    case ArgumentKind::name:
+    case ArgumentKind::number_or_name:
         return chance_.one_of(argument.table->rows).name.data();
     default:
         return chance_.between(argument.low, argument.high);
@@ -124,16 +124,16 @@ double RandomCalls::near(double number, Argument const& argument) {
 
 Operand RandomCalls::sensible(Wanted const& wanted, bool nestable) {
     switch (wanted.cell.kind) {
-    case Cell::Kind::omitted:
+    case CellKind::omitted:
         return {};
-    case Cell::Kind::text:
+    case CellKind::text:
         return operands_.text(std::string(wanted.cell.text));
-    case Cell::Kind::column:
+    case CellKind::column:
         return operands_.readings(wanted.cell.column);
-    case Cell::Kind::number:
+    case CellKind::number:
         break;
     }
-    if (wanted.argument->kind == Kind::matrix)
+    if (wanted.argument->kind == ArgumentKind::matrix)
         return operands_.correlations();
     if (nestable && chance_.happens(0.03))
         return inner_call();

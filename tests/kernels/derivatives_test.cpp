@@ -1,8 +1,9 @@
 // The two number types of every numeric kernel: double and dual give the same bits, and the dual's derivatives are
 // those of Boost.Math's autodiff on the same kernel.
 
+#include "functions/catalogue/catalogue.hpp"
+#include "kernels/autodiff_kernels.hpp"
 #include "support/calls.hpp"
-#include "support/twins.hpp"
 
 #include <gtest/gtest.h>
 
@@ -33,11 +34,7 @@ public:
 
     /// Up to a fifth beside the numbers of a sound example, so that most draws make sense together.
     Resolved beside(Example const& example) {
-        std::vector<Value> const values = values_of({example.arguments.begin(), example.arguments.size()});
-        std::array<Scalar, most_arguments> scalars;
-        for (std::size_t i = 0; i < function.arguments.size(); ++i)
-            scalars[i] = read_scalar(function.arguments[i], i < values.size() ? values[i] : Value());
-        base = resolve(function, std::span(scalars).first(function.arguments.size()));
+        base = resolve(function, values_of({example.arguments.begin(), example.arguments.size()}));
         return drawn([this](Argument const& argument, double number) {
             double const near = is_absent(number) ? within(argument) : number * (0.8 + 0.4 * share());
             return std::clamp(near, argument.low, argument.high);
@@ -52,7 +49,7 @@ private:
         Resolved result;
         std::size_t number = 0, choice = 0;
         for (Argument const& argument : function.arguments) {
-            if (argument.kind == Kind::choice) {
+            if (argument.kind == ArgumentKind::choice) {
                 result.choices[choice++].index = int(generator() % argument.choices.size());
                 continue;
             }
@@ -73,15 +70,11 @@ std::vector<Resolved> inputs_for(Function const& function) {
     std::vector<Resolved> inputs;
     Draws draws(function);
     for (Example const& example : function.examples) {
-        std::vector<Value> const values = values_of({example.arguments.begin(), example.arguments.size()});
-        std::array<Scalar, most_arguments> scalars;
-        for (std::size_t i = 0; i < function.arguments.size(); ++i)
-            scalars[i] = read_scalar(function.arguments[i], i < values.size() ? values[i] : Value());
-        Resolved const resolved = resolve(function, std::span(scalars).first(function.arguments.size()));
+        Resolved const resolved = resolve(function, values_of({example.arguments.begin(), example.arguments.size()}));
         if (resolved.failure.reason != Reason::none)
             continue;
         inputs.push_back(resolved);
-        if (example.expected.kind == Expected::Kind::number)
+        if (example.expected.kind == ExpectedKind::number)
             for (int i = 0; i < 200; ++i)
                 inputs.push_back(draws.beside(example));
     }
@@ -108,15 +101,15 @@ TEST(Dual, GivesTheSameBitsAsADouble) {
     EXPECT_GT(failures, 500); // failures, too, have to be the same
 }
 
-TEST(Dual, HasATwinOnBoostsNumberTypeForEveryFunction) {
+TEST(Dual, IsComparedForEveryFunction) {
     for_every_numeric_function([](Function const& function, Numeric const& numeric) {
         if (numeric.gradient != nullptr) {
-            EXPECT_TRUE(all_twins().contains(function.name))
-                << function.name << " needs a line in the Twins of its subject's test";
+            EXPECT_TRUE(autodiff_kernels().contains(function.name))
+                << function.name << " needs a line in autodiff_kernels.cpp";
         }
     });
-    for (auto const& [name, kernel] : all_twins())
-        EXPECT_NE(find_function(name), nullptr) << "A twin of a function that is no more: " << name;
+    for (auto const& [name, kernel] : autodiff_kernels())
+        EXPECT_NE(find_function(name), nullptr) << "A function that is no more: " << name;
 }
 
 /// Largest difference of two derivatives that rounding explains: relative to the larger of them, and to the value's
@@ -128,8 +121,8 @@ double rounding(double a, double b, double value, double input) {
 
 TEST(Dual, GivesTheDerivativesOfBoostsAutodiff) {
     for_every_numeric_function([](Function const& function, Numeric const& numeric) {
-        auto const twin = all_twins().find(function.name);
-        if (numeric.gradient == nullptr || twin == all_twins().end())
+        auto const boosts = autodiff_kernels().find(function.name);
+        if (numeric.gradient == nullptr || boosts == autodiff_kernels().end())
             return;
         int compared = 0;
         for (Resolved const& input : inputs_for(function)) {
@@ -145,7 +138,7 @@ TEST(Dual, GivesTheDerivativesOfBoostsAutodiff) {
                 std::array<Autodiff, most_arguments> numbers;
                 for (std::size_t i = 0; i < numeric.numbers; ++i)
                     numbers[i] = i == place ? Autodiff::input(input.numbers[i]) : Autodiff(input.numbers[i]);
-                Autodiff const expected = twin->second(numbers.data(), input.choices.data());
+                Autodiff const expected = boosts->second(numbers.data(), input.choices.data());
                 ASSERT_NEAR(value, value_of(expected), 1e-10 * std::abs(value)) << function.name;
                 ASSERT_NEAR(partials[place], expected.derivative(),
                             rounding(partials[place], expected.derivative(), value, input.numbers[place]))
@@ -163,7 +156,7 @@ TEST(Dual, GivesTheDerivativesThatDifferencesShow) {
         if (numeric.gradient == nullptr)
             return;
         for (Example const& example : function.examples) {
-            if (example.expected.kind != Expected::Kind::number)
+            if (example.expected.kind != ExpectedKind::number)
                 continue;
             Draws draws(function);
             Resolved input = draws.beside(example);

@@ -41,7 +41,7 @@ std::string options(Argument const& argument, Language language) {
 
 /// What leaving it out means; empty where a list of options says that.
 std::string default_of(Argument const& argument, Language language) {
-    if (!argument.optional || argument.kind == Kind::choice)
+    if (!argument.optional || argument.kind == ArgumentKind::choice)
         return "";
     return argument.absent_means.empty() ? amount(argument.fallback, argument.measure, language)
                                          : std::string(argument.absent_means.in(language));
@@ -49,54 +49,12 @@ std::string default_of(Argument const& argument, Language language) {
 
 /// A range that only keeps nonsense out tells nobody anything.
 bool has_telling_range(Argument const& argument) {
-    bool const has_range =
-        argument.kind == Kind::number || argument.kind == Kind::column || argument.kind == Kind::number_or_name;
+    bool const has_range = argument.kind == ArgumentKind::number || argument.kind == ArgumentKind::column ||
+                           argument.kind == ArgumentKind::number_or_name;
     return has_range && argument.high < 1e12;
 }
 
 } // namespace
-
-std::string identifier(std::string_view words) {
-    std::string result;
-    bool capital = false;
-    for (char const c : words) {
-        if (c == ' ' || c == '-') {
-            capital = true;
-            continue;
-        }
-        result += capital ? char(c - 'a' + 'A') : c;
-        capital = false;
-    }
-    return result;
-}
-
-bool gives_number(Function const& function) {
-    return function.result.measure != Measure::words && function.result.parts.empty() &&
-           !std::holds_alternative<Wordy>(function.kernel);
-}
-
-std::string escaped(std::string_view text) {
-    std::string result;
-    for (char const c : text) {
-        switch (c) {
-        case '&':
-            result += "&amp;";
-            break;
-        case '<':
-            result += "&lt;";
-            break;
-        case '>':
-            result += "&gt;";
-            break;
-        case '"':
-            result += "&quot;";
-            break;
-        default:
-            result += c;
-        }
-    }
-    return result;
-}
 
 std::string amount(double number, Measure measure, Language language) {
     std::string text = in_words(number);
@@ -134,18 +92,6 @@ std::string full_summary(Function const& function, Language language) {
     if (std::string const in_block = parts(function, language); !in_block.empty())
         text += " " + filled((function.result.list ? a_list_of : side_by_side).in(language), "{}", in_block);
     return function.caution.empty() ? text : text + " " + std::string(function.caution.in(language));
-}
-
-std::string signature(Function const& function) {
-    std::string text = "STOVE." + std::string(function.name) + "(";
-    bool first = true;
-    for (Argument const& argument : function.arguments) {
-        text += first ? "" : "; ";
-        first = false;
-        bool const open = argument.optional || argument.kind == Kind::rest;
-        text += (open ? "[" : "") + std::string(argument.name) + (open ? "]" : "");
-    }
-    return text + ")";
 }
 
 } // namespace hearthcell::generator

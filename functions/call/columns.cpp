@@ -1,0 +1,72 @@
+#include "functions/call/columns.hpp"
+
+namespace hearthcell {
+namespace {
+
+/// How many readings stand above the first number, where texts are no mistake; 0 for a column without any number.
+std::size_t heading_rows(Block const& column) {
+    for (std::size_t i = 0; i < column.numbers.size(); ++i)
+        if (!is_text(column.numbers[i]) && !is_absent(column.numbers[i]))
+            return i;
+    return 0;
+}
+
+} // namespace
+
+Failure check_readings(Argument const& argument, unsigned place, Block const& column) {
+    for (std::size_t i = argument.headed ? heading_rows(column) : 0; i < column.numbers.size(); ++i) {
+        double const reading = column.numbers[i];
+        if ((reading >= argument.low && reading <= argument.high) || is_absent(reading))
+            continue;
+        return {is_text(reading) ? Reason::text_for_number : Reason::out_of_range, place, unsigned(i + 1)};
+    }
+    return {};
+}
+
+Failure check_shape(Block const& block, unsigned place) {
+    return {block.rows > 1 && block.columns > 1 ? Reason::block_for_column : Reason::none, place};
+}
+
+Failure check_column(Argument const& argument, unsigned place, Block const& column) {
+    Failure const shape = check_shape(column, place);
+    return shape.reason == Reason::none ? check_readings(argument, place, column) : shape;
+}
+
+Block column_of(Value const& value) {
+    if (double const* number = std::get_if<double>(&value))
+        return {1, 1, {*number}, {}};
+    return {1, 1, {text_in_block}, {{0, std::get<std::string>(value)}}};
+}
+
+Columns::Columns(Function const& function, std::span<Value const> values) {
+    singles.reserve(most_arguments); // so that pointers into it stay good
+    for (unsigned i = 0; i < function.arguments.size() && why.reason == Reason::none; ++i) {
+        Argument const& argument = function.arguments[i];
+        why = argument.kind == ArgumentKind::column ? add_column(argument, i, value_at(values, i))
+                                                    : add_number(argument, i, value_at(values, i));
+    }
+}
+
+Failure Columns::add_column(Argument const& argument, unsigned place, Value const& value) {
+    if (std::holds_alternative<std::monostate>(value)) {
+        columns.push_back(nullptr);
+        return {argument.optional ? Reason::none : Reason::argument_missing, place};
+    }
+    Block const* const block = std::get_if<Block>(&value);
+    columns.push_back(block != nullptr ? block : &singles.emplace_back(column_of(value)));
+    return check_column(argument, place, *columns.back());
+}
+
+Failure Columns::add_number(Argument const& argument, unsigned place, Value const& value) {
+    Scalar const scalar = read_scalar(argument, value);
+    if (scalar.reason != Reason::none)
+        return {scalar.reason, place};
+    if (argument.kind == ArgumentKind::choice) {
+        choices.push_back({int(scalar.number)});
+        return {};
+    }
+    numbers.push_back(scalar.number);
+    return {allows(argument, scalar.number) ? Reason::none : Reason::out_of_range, place};
+}
+
+} // namespace hearthcell

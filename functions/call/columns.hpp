@@ -1,0 +1,41 @@
+#pragma once
+// Arguments that are columns, and what stands beside them.
+
+#include "functions/call/scalar.hpp"
+
+namespace hearthcell {
+
+/// Checks the readings of one argument, and that they stand in one row or one column.
+Failure check_column(Argument const& argument, unsigned place, Block const& column);
+
+/// Checks the readings of one argument, whatever the shape of the block.
+Failure check_readings(Argument const& argument, unsigned place, Block const& block);
+
+/// Texts and blanks are welcome; only the shape can be wrong.
+Failure check_shape(Block const& block, unsigned place);
+
+/// A single value where a column is wanted is a column of one.
+Block column_of(Value const& value);
+
+/// The columns, numbers and choices that a kernel of columns is given; or the first failure among the arguments.
+/// The values must outlive it.
+class Columns {
+public:
+    Columns(Function const& function, std::span<Value const> values);
+    Columns(Columns const&) = delete;
+    Columns& operator=(Columns const&) = delete;
+    Failure const& failure() const { return why; }
+    Given given() const { return {columns, numbers, choices}; }
+
+private:
+    Failure add_column(Argument const& argument, unsigned place, Value const& value);
+    Failure add_number(Argument const& argument, unsigned place, Value const& value);
+
+    std::vector<Block> singles; ///< values that stand as a column of one
+    std::vector<Block const*> columns;
+    std::vector<double> numbers;
+    std::vector<Choice> choices;
+    Failure why;
+};
+
+} // namespace hearthcell

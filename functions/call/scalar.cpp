@@ -1,0 +1,100 @@
+#include "functions/call/scalar.hpp"
+
+#include "functions/catalogue/names.hpp"
+
+#include <charconv>
+
+namespace hearthcell {
+namespace {
+
+/// Calc hands the text "12" over as 12 where a number is declared, and only whole numbers in texts count as plain
+/// there. The same holds where we declare `any`.
+Scalar number_in(std::string const& text) {
+    long long whole = 0;
+    char const* const end = text.data() + text.size();
+    auto const [stopped, error] = std::from_chars(text.data(), end, whole);
+    if (error != std::errc() || stopped != end)
+        return {absent, Reason::text_for_number};
+    return {double(whole)};
+}
+
+Scalar named(Argument const& argument, std::string const& text) {
+    Named const* const row = find_name(*argument.table, text);
+    return row == nullptr ? Scalar{absent, Reason::unknown_name} : Scalar{row->value};
+}
+
+Scalar chosen(Argument const& argument, std::string const& text) {
+    for (std::size_t i = 0; i < argument.choices.size(); ++i)
+        if (same_name(argument.choices[i], text))
+            return {double(i)};
+    return {absent, Reason::unknown_name};
+}
+
+Scalar of_text(Argument const& argument, std::string const& text) {
+    switch (argument.kind) {
+    case ArgumentKind::choice:
+        return chosen(argument, text);
+    case ArgumentKind::name:
+    case ArgumentKind::number_or_name:
+        return named(argument, text);
+    default:
+        return number_in(text);
+    }
+}
+
+Scalar omitted_argument(Argument const& argument) {
+    if (!argument.optional)
+        return {absent, Reason::argument_missing};
+    return {argument.kind == ArgumentKind::choice ? 0 : argument.fallback};
+}
+
+} // namespace
+
+bool allows(Argument const& argument, double number) {
+    bool const in_range = number >= argument.low && number <= argument.high; // false for NaN
+    return in_range || (argument.optional && is_absent(argument.fallback) && is_absent(number));
+}
+
+Scalar read_scalar(Argument const& argument, Value const& value) {
+    if (double const* number = std::get_if<double>(&value)) {
+        bool const wants_text = argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name;
+        return wants_text ? Scalar{absent, Reason::number_for_text} : Scalar{*number};
+    }
+    if (std::string const* text = std::get_if<std::string>(&value))
+        return of_text(argument, *text);
+    if (std::holds_alternative<Block>(value))
+        return {absent, Reason::block_for_value};
+    return omitted_argument(argument);
+}
+
+Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
+    Resolved result;
+    std::size_t numbers = 0, choices = 0;
+    for (unsigned i = 0; i < arguments.size(); ++i) {
+        Argument const& argument = function.arguments[i];
+        Scalar const& given = arguments[i];
+        if (given.reason != Reason::none) {
+            result.failure = {given.reason, i};
+            return result;
+        }
+        if (argument.kind == ArgumentKind::choice) {
+            result.choices[choices++].index = int(given.number);
+            continue;
+        }
+        if (!allows(argument, given.number)) {
+            result.failure = {Reason::out_of_range, i};
+            return result;
+        }
+        result.numbers[numbers++] = given.number;
+    }
+    return result;
+}
+
+Resolved resolve(Function const& function, std::span<Value const> values) {
+    std::array<Scalar, most_arguments> scalars;
+    for (std::size_t i = 0; i < function.arguments.size(); ++i)
+        scalars[i] = read_scalar(function.arguments[i], value_at(values, i));
+    return resolve(function, std::span<Scalar const>(scalars).first(function.arguments.size()));
+}
+
+} // namespace hearthcell

@@ -1,0 +1,31 @@
+#pragma once
+// One argument that is a number, a name or a choice, read as the catalogue says.
+
+#include "functions/catalogue/function.hpp"
+
+namespace hearthcell {
+
+/// One argument as a number: what it is, or why it is none. A choice is its place in the list.
+struct Scalar {
+    double number = absent;
+    Reason reason = Reason::none;
+};
+
+/// Reads one argument that is not a column: defaults filled in, names and choices resolved. Ranges are not checked.
+Scalar read_scalar(Argument const& argument, Value const& value);
+
+/// Whether a number is in the argument's range, or was left out where that has a meaning of its own.
+bool allows(Argument const& argument, double number);
+
+/// The numbers and choices that a numeric kernel would be given; or the first failure among the arguments.
+struct Resolved {
+    std::array<double, most_arguments> numbers{};
+    std::array<Choice, most_choices> choices{};
+    Failure failure;
+};
+Resolved resolve(Function const& function, std::span<Scalar const> arguments);
+
+/// The same of a function's values, those at the end that are not given included.
+Resolved resolve(Function const& function, std::span<Value const> values);
+
+} // namespace hearthcell

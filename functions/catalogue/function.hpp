@@ -1,0 +1,51 @@
+#pragma once
+// The one source of truth: what every cell function is called, takes, gives, computes and where that comes from.
+// IDL, C++ methods, wizard texts, the README's table, the argument checks and the function guide are all made
+// from these entries. To add a function, see DEVELOPERS.md.
+
+#include "functions/catalogue/argument.hpp"
+#include "functions/catalogue/example.hpp"
+
+namespace hearthcell {
+
+/// One value of a block that a function gives.
+struct Part {
+    Wording name{};
+    Measure measure = Measure::ratio;
+};
+
+/// A single value with its range; or a block, when it has parts: they stand side by side in one row, or head the
+/// columns of a list. The first part is what a single cell shows.
+struct Result {
+    Wording name;
+    Measure measure = Measure::ratio;
+    double low = 0, high = 0;
+    List<Part, 8> parts{};
+    bool list = false; ///< as many rows as there are findings
+};
+
+struct Function {
+    std::string_view name;   ///< after "STOVE."
+    std::string_view stored; ///< the name in files; never changes once released
+    Wording summary;
+    List<Argument, most_arguments> arguments{};
+    Result result{};
+    Kernel kernel{};
+    List<std::string_view, 5> equations{}; ///< one, or one a method in the order of the choices
+    List<Source, 4> sources{};
+    Wording caution{}; ///< what has to be said with every result, a sentence
+    List<Example, 6> examples{};
+};
+
+/// Whether it takes any number of further arguments.
+inline bool is_open_ended(Function const& function) {
+    return !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == ArgumentKind::rest;
+}
+
+/// Whether uncertainty can be carried through it: an equation of single numbers that does not move in steps.
+inline bool is_differentiable(Function const& function) {
+    Numeric const* const equation = std::get_if<Numeric>(&function.kernel);
+    return equation != nullptr && equation->gradient != nullptr;
+}
+
+} // namespace hearthcell

@@ -1,0 +1,11 @@
+#pragma once
+// What EXPLAIN adds to the results of MINUTES.
+
+#include "functions/contract/kernel.hpp"
+
+namespace hearthcell::diagnosis {
+
+/// How the numbers and the texts with one colon were understood.
+Sentences remark_on_minutes(std::span<Value const> given);
+
+} // namespace hearthcell::diagnosis

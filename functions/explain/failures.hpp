@@ -1,0 +1,11 @@
+#pragma once
+// Why a call failed, in a sentence.
+
+#include "functions/catalogue/function.hpp"
+
+namespace hearthcell {
+
+/// What is wrong, with which argument, and what was probably meant.
+std::string about_failure(Function const& function, std::span<Value const> values, Failure const& why);
+
+} // namespace hearthcell

@@ -1,0 +1,212 @@
+#include "functions/explain/oddities.hpp"
+
+#include "functions/call/scalar.hpp"
+#include "functions/catalogue/names.hpp"
+#include "functions/explain/slips.hpp"
+#include "functions/kernels/atmosphere.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hearthcell {
+namespace {
+
+/// What a call does not give, or its function does not take. It is a NaN, with which every comparison is false.
+constexpr double not_given = std::numeric_limits<double>::quiet_NaN();
+
+double first_given(double one, double other) {
+    return std::isnan(one) ? other : one;
+}
+
+/// The arguments of a call that has gone well, by name.
+class Arguments {
+public:
+    Arguments(Function const& called, std::span<Value const> given) : function(called), values(given) {}
+
+    double operator[](std::string_view name) const {
+        for (std::size_t i = 0; i < function.arguments.size(); ++i)
+            if (function.arguments[i].name == name)
+                return at(i);
+        return not_given;
+    }
+    double at(std::size_t place) const {
+        Argument const& argument = function.arguments[place];
+        bool const plain = argument.kind == ArgumentKind::number || argument.kind == ArgumentKind::number_or_name;
+        if (!plain || place >= values.size() || std::holds_alternative<std::monostate>(values[place]))
+            return not_given;
+        return read_scalar(argument, values[place]).number;
+    }
+    /// Whether a column, or the one value that stands for it, holds such a reading.
+    bool any(std::string_view name, bool (*odd)(double)) const {
+        Value const* const value = value_of(name);
+        if (double const* single = std::get_if<double>(value))
+            return odd(*single);
+        Block const* const block = std::get_if<Block>(value);
+        return block != nullptr && std::ranges::any_of(block->numbers, odd);
+    }
+    bool chooses(std::string_view name, std::string_view option) const {
+        std::string const* const text = std::get_if<std::string>(value_of(name));
+        return text != nullptr && same_name(*text, option);
+    }
+    std::string_view function_name() const { return function.name; }
+
+private:
+    Value const* value_of(std::string_view name) const {
+        for (std::size_t i = 0; i < function.arguments.size() && i < values.size(); ++i)
+            if (function.arguments[i].name == name)
+                return &values[i];
+        return nullptr;
+    }
+
+    Function const& function;
+    std::span<Value const> values;
+};
+
+/// Accepted arguments that are odd together, or odd in a way that an interval cannot tell.
+struct Combination {
+    bool (*odd)(Arguments const&);
+    std::string_view sentence;
+};
+
+double water_of(Arguments const& n) {
+    return first_given(n["pot and water at start"] - n["pot empty"], n["water mass"]);
+}
+double evaporated_of(Arguments const& n) {
+    return first_given(n["pot and water at start"] - n["pot and water at end"], n["mass evaporated"]);
+}
+double burned_of(Arguments const& n) {
+    return first_given(n["wood laid out"] - n["wood left"], n["wood burned"]);
+}
+double start_of(Arguments const& n) {
+    return first_given(n["start"], n["water start"]);
+}
+double end_of(Arguments const& n) {
+    return first_given(n["end"], n["water end"]);
+}
+
+bool altitude_is_a_pressure(Arguments const& n) {
+    double const altitude = n["altitude"];
+    bool const said_already = altitude >= 1013 && altitude <= 1013.25; // among the accepted numbers above
+    return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude) && !said_already;
+}
+
+bool station_pressure_is_from_the_forecast(Arguments const& n) {
+    return std::isnan(n["altitude"]) && n["station pressure"] > 1000;
+}
+
+bool station_pressure_does_not_go_with_the_altitude(Arguments const& n) {
+    double const implied = kernels::sea_level_pressure(n["station pressure"], n["altitude"]);
+    return implied < 950 || implied > 1050;
+}
+
+bool sea_level_pressure_is_low(Arguments const& n) {
+    return n["sea-level pressure"] < 950;
+}
+
+// Net values of dry wood are 18 to 20 MJ/kg, gross ones 20 to 22; char starts at 26.
+bool calorific_value_is_gross(Arguments const& n) {
+    auto const is_gross = [](double value) { return value > 20.2 && value < 24; };
+    return is_gross(n["net calorific value"]) || n.any("net calorific values", is_gross);
+}
+bool moistures_are_on_dry_basis(Arguments const& n) {
+    return n.any("moistures", [](double moisture) { return moisture > 0.35; });
+}
+bool fuel_energy_is_in_megajoules(Arguments const& n) {
+    return n["fuel energy"] < 50;
+}
+bool gross_value_is_net(Arguments const& n) {
+    double const value = n["gross calorific value"];
+    return value > 15 && value < 19;
+}
+
+bool start_is_fahrenheit(Arguments const& n) {
+    double const start = start_of(n);
+    return start >= 50 && start < 80 && end_of(n) > start;
+}
+
+bool warmer_than_boiling(Arguments const& n) {
+    return end_of(n) > n["boiling point"] + 1.5;
+}
+
+bool much_evaporated(Arguments const& n) {
+    return evaporated_of(n) > 0.4 * water_of(n);
+}
+
+bool much_char(Arguments const& n) {
+    return n["net char"] > 0.3 * burned_of(n) * (1 - n["moisture"]);
+}
+
+bool boil_time_is_odd(Arguments const& n) {
+    bool const is_boil = n.function_name() == "NORMALBOILTIME" || n.function_name() == "MODELBOILTIME";
+    return is_boil && (n["minutes"] > 120 || n["minutes"] < 3);
+}
+
+bool low_power_is_higher(Arguments const& n) {
+    return n["high power"] < n["low power"];
+}
+
+bool corrected_twice(Arguments const& n) {
+    return n.function_name() == "SPECIFICFUEL" && n.chooses("method", "WBT 4.2.3") && n["standard rise"] > 0 &&
+           n["end"] < n["boiling point"] - 1.5;
+}
+
+bool far_from_standard(Arguments const& n) {
+    if (n.function_name() != "NORMALBOILTIME")
+        return false;
+    double const rise = n["end"] - n["start"];
+    double const mass_ratio = n["standard mass"] / n["water mass"];
+    return std::abs(rise - first_given(n["standard rise"], 75)) > 20 || mass_ratio < 0.7 || mass_ratio > 1.5;
+}
+
+// Well run tests scatter by a few per cent.
+bool scatter_is_in_per_cent(Arguments const& n) {
+    return n["coefficient of variation"] > 0.5 || n["smallest change"] == 1.0;
+}
+
+constexpr Combination combinations[] = {
+    {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
+    {station_pressure_is_from_the_forecast,
+     "station pressure looks like one reduced to sea level, as forecasts and telephones give it; the reading at the "
+     "place itself is needed. With the altitude it can be checked."},
+    {station_pressure_does_not_go_with_the_altitude,
+     "station pressure is one that the weather hardly ever gives at this altitude; was it reduced to sea level, or is "
+     "the altitude wrong?"},
+    {sea_level_pressure_is_low,
+     "sea-level pressure is lower than almost any weather gives; is it a reading at the station? Then use "
+     "STOVE.BOILINGPOINTAT."},
+    {calorific_value_is_gross,
+     "net calorific value is higher than that of dry wood (18 to 20 MJ/kg); is it the gross value? Then use "
+     "STOVE.NETFROMGROSS."},
+    {moistures_are_on_dry_basis,
+     "a moisture above 0.35 is that of green wood; if a pin-type meter read it, it is on dry basis: use "
+     "STOVE.WETBASIS."},
+    {fuel_energy_is_in_megajoules, "fuel energy is that of a few grams of wood; is it in MJ?"},
+    {gross_value_is_net, "gross calorific value is as low as a net one; is it net already?"},
+    {start_is_fahrenheit, "the start temperature is unusually warm; is it in °F?"},
+    {warmer_than_boiling, "the water is more than 1.5 K above the boiling point; check probe, altitude and weather."},
+    {much_evaporated, "more than 40 % of the water evaporated; check the weighings."},
+    {much_char, "the char is more than 30 % of the dry wood; was it wet, or ash with it?"},
+    {boil_time_is_odd,
+     "a boil within 3 minutes or beyond 2 hours is unusual; were minutes and seconds stored as hours and minutes?"},
+    {low_power_is_higher, "the low power is above the high power; are they swapped?"},
+    {corrected_twice, "the water never boiled: effective water and standard rise correct for that twice in WBT 4.2.3."},
+    {far_from_standard, "the correction is large; a proportion misleads there. STOVE.MODELBOILTIME counts the loss."},
+    {scatter_is_in_per_cent,
+     "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
+};
+
+} // namespace
+
+Sentences oddities(Function const& function, std::span<Value const> values) {
+    Sentences result;
+    Arguments const arguments(function, values);
+    for (std::size_t i = 0; i < function.arguments.size(); ++i)
+        for (std::string& sentence : odd_about(function.arguments[i], arguments.at(i)))
+            result.push_back(std::move(sentence));
+    for (Combination const& combination : combinations)
+        if (combination.odd(arguments))
+            result.emplace_back(combination.sentence);
+    return result;
+}
+
+} // namespace hearthcell

@@ -1,0 +1,51 @@
+// The list of all subjects. It stands above them, so that what is written once of one function may use another.
+
+#include "functions/catalogue/subjects.hpp"
+#include "functions/about/the_record.hpp"
+#include "functions/catalogue/catalogue.hpp"
+#include "functions/catalogue/names.hpp"
+
+namespace hearthcell {
+
+std::array<Group, 8> catalogue() {
+    return {{
+        {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, "site_and_water", site_and_water()},
+        {{"Moisture of the fuel", "Humidité du combustible", "Humedad del combustible", "Unyevu wa fueli"},
+         "moisture_of_fuel",
+         moisture_of_fuel()},
+        {{"Energy of the fuel", "Énergie du combustible", "Energía del combustible", "Nishati ya fueli"},
+         "fuel",
+         fuel()},
+        {{"Result of a test", "Résultat d’un essai", "Resultado de un ensayo", "Matokeo ya jaribio"},
+         "performance",
+         performance()},
+        {{"Boil time under standard conditions", "Temps d’ébullition dans des conditions normalisées",
+          "Tiempo de ebullición en condiciones estándar", "Muda wa kuchemka katika hali sanifu"},
+         "standard_boil_time",
+         standard_boil_time()},
+        {{"A temperature log", "Un relevé de températures", "Un registro de temperaturas", "Rekodi ya halijoto"},
+         "temperature_log",
+         temperature_log()},
+        {{"Repeated runs and comparisons", "Essais répétés et comparaisons", "Ensayos repetidos y comparaciones",
+          "Majaribio yaliyorudiwa na ulinganisho"},
+         "repeated_runs",
+         repeated_runs()},
+        {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"},
+         "the_record",
+         the_record()},
+    }};
+}
+
+Function const* find_function(std::string_view name) {
+    name = trimmed(name);
+    constexpr std::string_view prefix = "STOVE.";
+    if (name.size() > prefix.size() && same_name(name.substr(0, prefix.size()), prefix))
+        name.remove_prefix(prefix.size());
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            if (same_name(function.name, name))
+                return &function;
+    return nullptr;
+}
+
+} // namespace hearthcell

@@ -1,0 +1,61 @@
+// How names and texts of the catalogue are written in what is made from it.
+
+#include "manifest/generator/output.hpp"
+
+namespace hearthcell::generator {
+
+std::string identifier(std::string_view words) {
+    std::string result;
+    bool capital = false;
+    for (char const c : words) {
+        if (c == ' ' || c == '-') {
+            capital = true;
+            continue;
+        }
+        result += capital ? char(c - 'a' + 'A') : c;
+        capital = false;
+    }
+    return result;
+}
+
+bool gives_number(Function const& function) {
+    return function.result.measure != Measure::words && function.result.parts.empty() &&
+           !std::holds_alternative<Wordy>(function.kernel);
+}
+
+std::string escaped(std::string_view text) {
+    std::string result;
+    for (char const c : text) {
+        switch (c) {
+        case '&':
+            result += "&amp;";
+            break;
+        case '<':
+            result += "&lt;";
+            break;
+        case '>':
+            result += "&gt;";
+            break;
+        case '"':
+            result += "&quot;";
+            break;
+        default:
+            result += c;
+        }
+    }
+    return result;
+}
+
+std::string signature(Function const& function) {
+    std::string text = "STOVE." + std::string(function.name) + "(";
+    bool first = true;
+    for (Argument const& argument : function.arguments) {
+        text += first ? "" : "; ";
+        first = false;
+        bool const open = argument.optional || argument.kind == ArgumentKind::rest;
+        text += (open ? "[" : "") + std::string(argument.name) + (open ? "]" : "");
+    }
+    return text + ")";
+}
+
+} // namespace hearthcell::generator
