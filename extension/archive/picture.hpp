@@ -1,4 +1,5 @@
 #pragma once
+// The workbook summary.ods, made of what the reports found, by a worker.
 
 #include "extension/archive/report/reports.hpp"
 #include "extension/archive/workers/pool.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// The reports of one run, and of several joined, from the records that lie in their output folders.
 
 #include "extension/archive/report/reports.hpp"
 #include "extension/archive/workers/pool.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// Microsoft's container of streams, in which .xls files and encrypted ones lie.
 
 #include <filesystem>
 #include <memory>

@@ -1,4 +1,5 @@
 #pragma once
+// Which format a file is in, and whether it may be given to an office at all.
 
 #include "extension/archive/files/stored.hpp"
 

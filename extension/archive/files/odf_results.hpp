@@ -1,4 +1,5 @@
 #pragma once
+// The results that an OpenDocument spreadsheet holds, out of its XML.
 
 #include "extension/archive/files/stored.hpp"
 #include "extension/archive/files/xml.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// One result as an OpenDocument file writes it.
 
 #include "extension/archive/files/value.hpp"
 

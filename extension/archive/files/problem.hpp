@@ -1,4 +1,5 @@
 #pragma once
+// Why a workbook could not be done, or what is to be said of one that was: each reason and its words.
 
 #include <stdexcept>
 #include <string>

@@ -1,4 +1,5 @@
 #pragma once
+// The results of formulas that a file holds, whatever its format.
 
 #include "extension/archive/files/value.hpp"
 

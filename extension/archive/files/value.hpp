@@ -1,4 +1,5 @@
 #pragma once
+// A place on a sheet, and what a cell can hold: a number, a text, an error.
 
 #include <compare>
 #include <string>

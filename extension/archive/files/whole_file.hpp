@@ -1,4 +1,5 @@
 #pragma once
+// Files that are written whole or not at all; copies and what they hash to.
 
 #include <cstdint>
 #include <filesystem>

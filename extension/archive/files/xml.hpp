@@ -1,4 +1,5 @@
 #pragma once
+// An XML parser that reads piece by piece: the base of all readers of XML here.
 
 #include <exception>
 #include <memory>

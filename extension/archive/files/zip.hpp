@@ -1,4 +1,5 @@
 #pragma once
+// Reading a zip file.
 
 #include <cstdint>
 #include <filesystem>

@@ -21,12 +21,6 @@ bool same_number(Stored const& before, double stored, double now) {
     return difference <= 1.01 * std::pow(10.0, std::floor(std::log10(std::abs(stored))) - (digits - 1));
 }
 
-std::string listed(double relative) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.6g", relative);
-    return text.data();
-}
-
 /// The few errors that .xlsx and .xls know, for Calc's many.
 int coarse(int code) {
     switch (code) {
@@ -47,11 +41,6 @@ int coarse(int code) {
     }
 }
 
-/// With the digits that changes.csv has room for, so that whatever is counted from it agrees with it.
-double as_listed(double relative) {
-    return std::strtod(listed(relative).c_str(), nullptr);
-}
-
 bool same_error(Fault const& before, Fault const& after) {
     // A text that is in no table of ours is an error in another language: which one, we cannot tell.
     return before.code == 0 || after.code == link_not_followed || before.code == after.code ||
@@ -60,51 +49,52 @@ bool same_error(Fault const& before, Fault const& after) {
 
 } // namespace
 
-std::string_view words(Kind kind) {
+std::string_view words(ChangeKind kind) {
     switch (kind) {
-    case Kind::number:
+    case ChangeKind::number:
         return "number";
-    case Kind::text:
+    case ChangeKind::text:
         return "text";
-    case Kind::new_error:
+    case ChangeKind::new_error:
         return "new error";
-    case Kind::error_gone:
+    case ChangeKind::error_gone:
         return "error gone";
-    case Kind::other_error:
+    case ChangeKind::other_error:
         return "other error";
     }
     return {};
 }
 
-std::string_view words(Restless restless) {
-    switch (restless) {
-    case Restless::no:
+std::string_view words(Volatility volatility) {
+    switch (volatility) {
+    case Volatility::none:
         return "no";
-    case Restless::itself:
+    case Volatility::itself:
         return "yes";
-    case Restless::follows:
+    case Volatility::follows:
         return "follows";
     }
     return {};
 }
 
-std::optional<Kind> kind_of_change(Stored const& before, Value const& after) {
+std::optional<ChangeKind> kind_of_change(Stored const& before, Value const& after) {
     auto const* const old_error = std::get_if<Fault>(&before.value);
     auto const* const new_error = std::get_if<Fault>(&after);
     if (old_error != nullptr && new_error != nullptr)
-        return same_error(*old_error, *new_error) ? std::nullopt : std::optional(Kind::other_error);
+        return same_error(*old_error, *new_error) ? std::nullopt : std::optional(ChangeKind::other_error);
     if (new_error != nullptr)
-        return Kind::new_error;
+        return ChangeKind::new_error;
     if (old_error != nullptr)
-        return Kind::error_gone;
+        return ChangeKind::error_gone;
     if (std::holds_alternative<std::monostate>(before.value))
         return std::nullopt; // nothing was saved that could have changed
     auto const* const old_number = std::get_if<double>(&before.value);
     auto const* const new_number = std::get_if<double>(&after);
     if (old_number != nullptr && new_number != nullptr)
-        return same_number(before, *old_number, *new_number) ? std::nullopt : std::optional(Kind::number);
-    return before.value.index() == after.index() && written(before.value) == written(after) ? std::nullopt
-                                                                                            : std::optional(Kind::text);
+        return same_number(before, *old_number, *new_number) ? std::nullopt : std::optional(ChangeKind::number);
+    return before.value.index() == after.index() && written(before.value) == written(after)
+               ? std::nullopt
+               : std::optional(ChangeKind::text);
 }
 
 std::optional<double> relative_change(Value const& before, Value const& after) {
@@ -112,22 +102,15 @@ std::optional<double> relative_change(Value const& before, Value const& after) {
     auto const* const new_number = std::get_if<double>(&after);
     if (old_number == nullptr || new_number == nullptr || *old_number == 0)
         return std::nullopt;
-    return as_listed((*new_number - *old_number) / std::abs(*old_number));
+    // With the digits that changes.csv has room for, so that whatever is counted from it agrees with it.
+    double const exact = (*new_number - *old_number) / std::abs(*old_number);
+    return std::strtod(written_relative(exact).c_str(), nullptr);
 }
 
-std::vector<std::string> const change_headings{"file",  "sheet",           "cell", "formula", "before",
-                                               "after", "relative_change", "kind", "volatile"};
-
-std::vector<std::string> row_of(std::string const& file, Change const& change) {
-    return {file,
-            change.sheet,
-            cell_name(change.place),
-            change.formula,
-            written(change.before),
-            written(change.after),
-            change.relative ? listed(*change.relative) : std::string(),
-            std::string(words(change.kind)),
-            std::string(words(change.restless))};
+std::string written_relative(double relative) {
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%.6g", relative);
+    return text.data();
 }
 
 } // namespace hearthcell::archive

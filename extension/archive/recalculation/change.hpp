@@ -1,20 +1,20 @@
 #pragma once
+// One result that is another one now.
 
 #include "extension/archive/files/stored.hpp"
 
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace hearthcell::archive {
 
 /// In what way a result is another one now.
-enum class Kind { number, text, new_error, error_gone, other_error };
-std::string_view words(Kind kind);
+enum class ChangeKind { number, text, new_error, error_gone, other_error };
+std::string_view words(ChangeKind kind);
 
 /// Why a change is not counted: a function that changes by itself, or a cell that such a cell feeds.
-enum class Restless { no, itself, follows };
-std::string_view words(Restless restless);
+enum class Volatility { none, itself, follows };
+std::string_view words(Volatility volatility);
 
 struct Change {
     Place place;
@@ -23,8 +23,8 @@ struct Change {
     Value before;
     Value after;
     std::optional<double> relative; // of the number before
-    Kind kind = Kind::number;
-    Restless restless = Restless::no;
+    ChangeKind kind = ChangeKind::number;
+    Volatility volatility = Volatility::none;
     bool own = false; // reads no cell that has changed: it is computed in another way now
 };
 
@@ -33,13 +33,10 @@ inline constexpr int link_not_followed = 540;
 
 /// Nothing when both are the same. A file holds 15 digits of a number, so that one unit of the fifteenth is no change;
 /// nor is it when the file names an error more coarsely than Calc does.
-std::optional<Kind> kind_of_change(Stored const& before, Value const& after);
+std::optional<ChangeKind> kind_of_change(Stored const& before, Value const& after);
 
 /// To six digits, as changes.csv has it.
 std::optional<double> relative_change(Value const& before, Value const& after);
-
-/// The row of changes.csv.
-std::vector<std::string> row_of(std::string const& file, Change const& change);
-extern std::vector<std::string> const change_headings;
+std::string written_relative(double relative);
 
 } // namespace hearthcell::archive

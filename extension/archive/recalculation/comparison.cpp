@@ -1,8 +1,8 @@
 #include "extension/archive/recalculation/comparison.hpp"
 
+#include "extension/archive/recalculation/causes.hpp"
 #include "extension/archive/recalculation/formula.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
-#include "extension/archive/recalculation/restless.hpp"
 
 #include <algorithm>
 
@@ -68,7 +68,7 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
     Scope const scope = scope_of(workbook); // a question for every name: only where it is needed
     for (Change& change : all.changes)
         change.sheet = scope.sheets.at(static_cast<std::size_t>(change.place.sheet));
-    mark_restless(all.changes, scope);
+    mark_volatile(all.changes, scope);
     mark_own(all.changes, set, scope);
     for (Change const& change : all.changes)
         all.tally.count(change);

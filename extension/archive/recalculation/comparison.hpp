@@ -1,4 +1,5 @@
 #pragma once
+// The results in a file against those of the same workbook now.
 
 #include "extension/archive/recalculation/change.hpp"
 #include "extension/archive/recalculation/links.hpp"

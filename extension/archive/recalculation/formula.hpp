@@ -1,4 +1,5 @@
 #pragma once
+// What is called in the text of a formula.
 
 #include "functions/catalogue/catalogue.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// The formula cells of a workbook that is open in an office.
 
 #include "extension/archive/files/value.hpp"
 #include "extension/office/document.hpp"

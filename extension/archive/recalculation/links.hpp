@@ -1,4 +1,5 @@
 #pragma once
+// What a workbook takes from other files.
 
 #include "extension/office/document.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// Cells called by their names: set before a workbook is recalculated (--set), collected after it (--collect).
 
 #include "extension/archive/files/value.hpp"
 #include "extension/office/document.hpp"

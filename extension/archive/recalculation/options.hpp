@@ -1,4 +1,5 @@
 #pragma once
+// The command line: read, explained, and made into the manual page.
 
 #include "extension/archive/recalculation/named_cells.hpp"
 

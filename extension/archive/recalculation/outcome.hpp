@@ -1,4 +1,5 @@
 #pragma once
+// What the reports say of a workbook.
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/recalculation/named_cells.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// The cells that are named in the text of a formula.
 
 #include "extension/archive/files/value.hpp"
 

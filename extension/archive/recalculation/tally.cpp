@@ -36,8 +36,8 @@ std::size_t size_class(double relative) {
 }
 
 void Tally::count(Change const& change) {
-    if (change.restless != Restless::no) {
-        ++restless;
+    if (change.volatility != Volatility::none) {
+        ++volatile_cells;
         return;
     }
     ++kinds[std::string(words(change.kind))];
@@ -59,7 +59,7 @@ void Tally::add(Tally const& other) {
     without_result += other.without_result;
     unchanged += other.unchanged;
     links_not_followed += other.links_not_followed;
-    restless += other.restless;
+    volatile_cells += other.volatile_cells;
     for (auto const& [kind, cells] : other.kinds)
         kinds[kind] += cells;
     for (auto const& [name, theirs] : other.functions) {
@@ -82,7 +82,7 @@ std::uint64_t Tally::changed() const {
 void to_json(nlohmann::json& json, Tally const& tally) {
     json = {{"formulas", tally.formulas},   {"without_result", tally.without_result},
             {"unchanged", tally.unchanged}, {"links_not_followed", tally.links_not_followed},
-            {"changed", tally.changed()},   {"volatile", tally.restless},
+            {"changed", tally.changed()},   {"volatile", tally.volatile_cells},
             {"kinds", tally.kinds},         {"sizes", tally.sizes}};
     json["functions"] = nlohmann::json::object();
     for (auto const& [name, group] : tally.functions)
@@ -97,7 +97,7 @@ void from_json(nlohmann::json const& json, Tally& tally) {
     json.at("without_result").get_to(tally.without_result);
     json.at("unchanged").get_to(tally.unchanged);
     json.at("links_not_followed").get_to(tally.links_not_followed);
-    json.at("volatile").get_to(tally.restless);
+    json.at("volatile").get_to(tally.volatile_cells);
     json.at("kinds").get_to(tally.kinds);
     json.at("sizes").get_to(tally.sizes);
     for (auto const& [name, group] : json.at("functions").items())

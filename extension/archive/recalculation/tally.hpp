@@ -1,4 +1,5 @@
 #pragma once
+// How many results changed, of which functions and by how much.
 
 #include "extension/archive/recalculation/change.hpp"
 
@@ -24,7 +25,7 @@ struct Tally {
     std::uint64_t without_result = 0; // of which the file holds no result
     std::uint64_t unchanged = 0;
     std::uint64_t links_not_followed = 0; // results lost, since the file holds no copy of what they are linked to
-    std::uint64_t restless = 0;           // changed by themselves, not counted below
+    std::uint64_t volatile_cells = 0;     // changed by themselves, not counted below
     std::map<std::string, std::uint64_t> kinds;
     std::map<std::string, Group> functions; // "" for formulas without any of ours
     std::array<std::uint64_t, 6> sizes{};   // see size_words

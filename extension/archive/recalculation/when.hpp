@@ -1,4 +1,5 @@
 #pragma once
+// Days and years: in cells, and in the names of folders.
 
 #include <optional>
 #include <string>
@@ -6,7 +7,7 @@
 
 namespace hearthcell::archive {
 
-// Where a workbook belongs among years of others. A path is as in the reports: "2019/march/run 3.ods".
+// A path is as in the reports: "2019/march/run 3.ods".
 
 /// The year in the name of the innermost folder that has one: "2019", "tests 2019-03". 1900 to 2099.
 std::optional<int> year_of(std::string_view path);

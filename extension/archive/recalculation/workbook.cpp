@@ -45,7 +45,7 @@ StoredResults results_in(Document const& workbook) {
 
 /// What the reports list as problems of a workbook that could be done.
 void add_problems(Document const& workbook, Comparison const& comparison, std::vector<Problem>& problems) {
-    auto const is_new_error = [](Change const& change) { return change.kind == Kind::new_error; };
+    auto const is_new_error = [](Change const& change) { return change.kind == ChangeKind::new_error; };
     auto const& changes = comparison.changes;
     auto const cells = std::count_if(changes.begin(), changes.end(), is_new_error);
     if (cells > 0) {

@@ -1,4 +1,5 @@
 #pragma once
+// One workbook from opening to saving, in an office.
 
 #include "extension/archive/files/format.hpp"
 #include "extension/archive/recalculation/options.hpp"

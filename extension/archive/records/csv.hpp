@@ -1,4 +1,5 @@
 #pragma once
+// Writing CSV.
 
 #include <span>
 #include <string>

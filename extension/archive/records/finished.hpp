@@ -1,4 +1,5 @@
 #pragma once
+// Records: what is kept of a workbook in the output folder, so that it need not be done again.
 
 #include "extension/archive/recalculation/outcome.hpp"
 

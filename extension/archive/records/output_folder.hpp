@@ -1,4 +1,5 @@
 #pragma once
+// The output folder, locked for one run.
 
 #include <filesystem>
 

@@ -1,4 +1,5 @@
 #pragma once
+// Reading CSV.
 
 #include <functional>
 #include <memory>

@@ -1,4 +1,5 @@
 #pragma once
+// A report while it is being written.
 
 #include "extension/archive/files/whole_file.hpp"
 

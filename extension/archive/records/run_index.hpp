@@ -1,4 +1,5 @@
 #pragma once
+// The list of all files of a run, kept with their records.
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/records/report_file.hpp"

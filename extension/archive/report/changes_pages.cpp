@@ -136,10 +136,10 @@ Page page_of_sizes(Summary const& summary, Findings const& findings) {
     page.words.emplace_back("Changed numbers by the size of their change, as a part of what they were.");
     for (auto const& [kind, cells] : summary.tally.kinds)
         page.notes.push_back("Changes of the kind '" + kind + "': " + std::to_string(cells));
-    if (summary.tally.restless > 0)
+    if (summary.tally.volatile_cells > 0)
         page.notes.push_back("Results that change by themselves (the clock, chance), which are not counted: " +
-                             std::to_string(summary.tally.restless));
-    page.charts.push_back({.kind = PageChart::Kind::columns,
+                             std::to_string(summary.tally.volatile_cells));
+    page.charts.push_back({.shape = ChartShape::columns,
                            .title = "Distribution of the relative change",
                            .x_title = "size of the change",
                            .y_title = "cells",

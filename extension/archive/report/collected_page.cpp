@@ -21,16 +21,16 @@ std::optional<double> number_in(std::string const& text) {
 
 /// Where on the axis of time a workbook stands.
 struct Time {
-    enum class Kind { day, year, order } kind = Kind::order;
+    enum class From { day, year, order } from = From::order;
     std::size_t name = 0; // of those that are collected: the one that is a day
 
     [[nodiscard]] std::optional<double> of(Findings::Row const& row) const {
-        switch (kind) {
-        case Kind::day:
+        switch (from) {
+        case From::day:
             return day_in(row.values.at(name).value);
-        case Kind::year:
+        case From::year:
             return year_of(row.origin.relative);
-        case Kind::order:
+        case From::order:
             return static_cast<double>(row.number);
         }
         return std::nullopt;
@@ -47,11 +47,11 @@ Time time_in(std::vector<Findings::Row> const& rows, std::size_t names) {
             all = all && (text.empty() || day_in(text));
         }
         if (any && all)
-            return {Time::Kind::day, name};
+            return {Time::From::day, name};
     }
     bool const years = std::all_of(rows.begin(), rows.end(),
                                    [](Findings::Row const& row) { return year_of(row.origin.relative).has_value(); });
-    return {years && !rows.empty() ? Time::Kind::year : Time::Kind::order, 0};
+    return {years && !rows.empty() ? Time::From::year : Time::From::order, 0};
 }
 
 constexpr std::array time_words{"day", "year", "workbook"};
@@ -72,7 +72,7 @@ PageCell value_cell(Collected const& one) {
 
 /// Beside the page, for the charts: time and every collected name.
 PageTable points_of(Findings const& findings, std::vector<std::string> const& headings, Time const& time) {
-    PageTable points{{{time_words.at(std::size_t(time.kind)), time.kind == Time::Kind::day ? Look::day : Look::number}},
+    PageTable points{{{time_words.at(std::size_t(time.from)), time.from == Time::From::day ? Look::day : Look::number}},
                      {}};
     for (std::string const& text : headings)
         points.columns.push_back({text, Look::number});
@@ -99,13 +99,13 @@ bool has_numbers(PageTable const& points, std::size_t column) {
 void add_charts(Page& page, Findings const& findings, Time const& time) {
     for (std::size_t column = 1; column < page.points.columns.size(); ++column)
         if (page.charts.size() < most_charts && has_numbers(page.points, column))
-            page.charts.push_back({.kind = PageChart::Kind::points,
+            page.charts.push_back({.shape = ChartShape::points,
                                    .title = page.points.columns[column].heading,
-                                   .x_title = time_words.at(std::size_t(time.kind)),
+                                   .x_title = time_words.at(std::size_t(time.from)),
                                    .series = {column},
                                    .of_points = true,
                                    .height = 75,
-                                   .days = time.kind == Time::Kind::day});
+                                   .days = time.from == Time::From::day});
     if (page.charts.empty())
         page.notes.emplace_back("There is no number among the results that could be drawn.");
     if (std::size_t const left_out = findings.sample.size() - page.points.rows.size(); left_out > 0)
@@ -115,12 +115,12 @@ void add_charts(Page& page, Findings const& findings, Time const& time) {
 }
 
 std::string explanation(Summary const& summary, Time const& time) {
-    switch (time.kind) {
-    case Time::Kind::day:
+    switch (time.from) {
+    case Time::From::day:
         return "Time is the day that was collected as '" + summary.collected[time.name].first + "'.";
-    case Time::Kind::year:
+    case Time::From::year:
         return "Time is the year in the name of the folder, since no day was collected.";
-    case Time::Kind::order:
+    case Time::From::order:
         return "In the order of the files, since no day was collected and not every folder has a year in its name.";
     }
     return {};

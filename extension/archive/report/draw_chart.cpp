@@ -47,7 +47,7 @@ Reference<css::chart::XChartDocument> embedded(Reference<css::sheet::XSpreadshee
     // Unique in the whole document.
     rtl::OUString const name = Reference<css::container::XNamed>(sheet, UNO_QUERY_THROW)->getName() + " " +
                                rtl::OUString::number(static_cast<sal_Int64>(number + 1));
-    bool const names_beside = chart.kind != PageChart::Kind::points; // else the first column is x
+    bool const names_beside = chart.shape != ChartShape::points; // else the first column is x
     charts->addNewByName(name, css::awt::Rectangle(frame.left, frame.top, frame.width, frame.height),
                          addresses(sheet, chart, data), true, names_beside);
     Reference<css::container::XNameAccess> const names(charts, UNO_QUERY_THROW);
@@ -70,7 +70,7 @@ void draw_axes(Reference<css::chart::XDiagram> const& diagram, PageChart const& 
     Reference<css::chart::XAxisYSupplier> const y(diagram, UNO_QUERY_THROW);
     set_title(diagram, "HasXAxisTitle", chart.x_title, x->getXAxisTitle());
     set_title(diagram, "HasYAxisTitle", chart.y_title, y->getYAxisTitle());
-    if (chart.kind != PageChart::Kind::points) {
+    if (chart.shape != ChartShape::points) {
         set(y->getYAxis(), "Min", Any(0.0));
         set(y->getYAxis(), "NumberFormat", Any(formats.of(Look::count)));
         set(y->getYAxis(), "LinkNumberFormatToSource", Any(false));
@@ -82,7 +82,7 @@ void draw_axes(Reference<css::chart::XDiagram> const& diagram, PageChart const& 
     Reference<css::chart::X3DDisplay> const walls(diagram, UNO_QUERY_THROW);
     set(walls->getWall(), "FillStyle", Any(css::drawing::FillStyle_NONE));
     set(walls->getWall(), "LineStyle", Any(css::drawing::LineStyle_NONE));
-    if (chart.kind == PageChart::Kind::bars)
+    if (chart.shape == ChartShape::bars)
         set(x->getXAxis(), "ReverseDirection", Any(true)); // the first at the top, as in the table
 }
 
@@ -90,7 +90,7 @@ void draw_series(Reference<css::chart::XDiagram> const& diagram, PageChart const
     for (std::size_t series = 0; series < chart.series.size(); ++series) {
         auto const row = diagram->getDataRowProperties(static_cast<sal_Int32>(series));
         sal_Int32 const colour = series == 0 ? colour_lower : colour_higher;
-        if (chart.kind == PageChart::Kind::points) {
+        if (chart.shape == ChartShape::points) {
             set(row, "Color", Any(colour));
             set(row, "SymbolType", Any(css::chart::ChartSymbolType::SYMBOL0));
             set(row, "SymbolSize", Any(css::awt::Size(180, 180)));
@@ -107,14 +107,14 @@ void draw_series(Reference<css::chart::XDiagram> const& diagram, PageChart const
 void draw_chart(Reference<css::sheet::XSpreadsheet> const& sheet, PageChart const& chart, Block const& data,
                 Frame const& frame, std::size_t number, Formats const& formats) {
     auto const document = embedded(sheet, chart, data, frame, number);
-    bool const points = chart.kind == PageChart::Kind::points;
+    bool const points = chart.shape == ChartShape::points;
     Reference<css::chart::XDiagram> const diagram(
         Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
             ->createInstance(points ? rtl::OUString("com.sun.star.chart.XYDiagram")
                                     : rtl::OUString("com.sun.star.chart.BarDiagram")),
         UNO_QUERY_THROW);
     document->setDiagram(diagram);
-    set(diagram, "Vertical", Any(chart.kind == PageChart::Kind::bars));
+    set(diagram, "Vertical", Any(chart.shape == ChartShape::bars));
     set_title(document, "HasMainTitle", chart.title, document->getTitle());
     set(document, "HasLegend", Any(chart.series.size() > 1));
     if (chart.series.size() > 1) {

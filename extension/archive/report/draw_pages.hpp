@@ -1,4 +1,5 @@
 #pragma once
+// From pages to a workbook that shows them, in an office.
 
 #include "extension/archive/report/page.hpp"
 #include "extension/office/office.hpp"

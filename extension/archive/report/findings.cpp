@@ -16,8 +16,6 @@ constexpr std::size_t most_problems = 3; // of each reason
 constexpr std::size_t most_rows = 25;
 constexpr std::size_t most_points = 600;
 
-enum Field { file, sheet, cell, formula, before, after, relative, kind, restless, fields }; // of change_headings
-
 } // namespace
 
 Findings::Group& Findings::group_of(Origin const& origin) {
@@ -47,13 +45,13 @@ void Findings::collect(Row const& row) {
     std::erase_if(sample, [&](Row const& one) { return (one.number - 1) % every != 0; });
 }
 
-void Findings::change(Origin const& origin, std::vector<std::string> const& record) {
-    if (record.size() != fields || record[Field::restless] != words(Restless::no))
+void Findings::change(Origin const& origin, ChangeRow const& row) {
+    if (!counts(row))
         return;
     ++counted;
-    if (record[Field::relative].empty())
+    if (row.relative_change.empty())
         return;
-    double const part = std::strtod(record[Field::relative].c_str(), nullptr);
+    double const part = std::strtod(row.relative_change.c_str(), nullptr);
     if (!std::isfinite(part))
         return;
     Sized& sized = sizes.at(size_class(part));
@@ -63,13 +61,7 @@ void Findings::change(Origin const& origin, std::vector<std::string> const& reco
     };
     if (largest.size() == most_changes && std::abs(part) <= std::abs(largest.back().relative))
         return;
-    Large const large{origin,
-                      record[Field::sheet],
-                      record[Field::cell],
-                      record[Field::formula],
-                      record[Field::before],
-                      record[Field::after],
-                      part};
+    Large const large{origin, row.sheet, row.cell, row.formula, row.before, row.after, part};
     largest.insert(std::upper_bound(largest.begin(), largest.end(), large, larger), large);
     if (largest.size() > most_changes)
         largest.pop_back();

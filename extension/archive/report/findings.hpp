@@ -1,5 +1,7 @@
 #pragma once
+// What the summary shows besides counts.
 
+#include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/finished.hpp"
 
 #include <array>
@@ -44,8 +46,8 @@ public:
     };
 
     void workbook(Origin const& origin, Finished const& finished);
-    void change(Origin const& origin, std::vector<std::string> const& record); // of changes.csv
-    void problem(Origin const& origin, Problem const& problem);                // of a workbook or anything else
+    void change(Origin const& origin, ChangeRow const& row);
+    void problem(Origin const& origin, Problem const& problem); // of a workbook or anything else
 
     std::map<std::string, Group> groups;
     std::vector<Large> largest; // of the counted changes, the largest first

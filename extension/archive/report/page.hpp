@@ -1,4 +1,5 @@
 #pragma once
+// A page of the summary before it is drawn: what stands on it, and not how that is done in an office.
 
 #include <nlohmann/json.hpp>
 
@@ -7,8 +8,6 @@
 #include <vector>
 
 namespace hearthcell::archive {
-
-// A page of the summary before it is drawn: what stands on it, and not how that is done in an office.
 
 struct PageCell {
     std::variant<std::monostate, double, std::string> value = {};
@@ -28,10 +27,11 @@ struct PageTable {
     std::vector<std::vector<PageCell>> rows = {};
 };
 
+enum class ChartShape { bars, columns, points };
+
 /// Drawn from columns of a table of the page.
 struct PageChart {
-    enum class Kind { bars, columns, points };
-    Kind kind = Kind::bars;
+    ChartShape shape = ChartShape::bars;
     std::string title = {}, x_title = {}, y_title = {};
     std::size_t labels = 0;               // the column of the names, or of x
     std::vector<std::size_t> series = {}; // columns of numbers

@@ -1,5 +1,5 @@
 #pragma once
-// The parts of draw_pages.
+// The parts that pages are drawn of: blocks of cells, tables, charts.
 
 #include "extension/archive/report/page.hpp"
 

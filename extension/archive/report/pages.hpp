@@ -1,4 +1,5 @@
 #pragma once
+// The pages of the summary, made of counts and findings.
 
 #include "extension/archive/report/findings.hpp"
 #include "extension/archive/report/page.hpp"

@@ -1,5 +1,6 @@
 #include "extension/archive/report/reports.hpp"
 
+#include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/read_csv.hpp"
 
@@ -26,7 +27,7 @@ Reports::Reports(std::filesystem::path const& output, RunFacts const& facts)
     problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
     collected_.add(csv_row(headings_of_collected(facts.collect)));
     try {
-        changes_.write(csv_row(change_headings));
+        changes_.write(csv_row(headings_of_changes()));
     } catch (std::system_error const& problem) {
         no_changes_ = problem;
     }
@@ -50,7 +51,10 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
 }
 
 void Reports::add_changes(Origin const& origin, std::filesystem::path const& rows) {
-    CsvReader reader([&](std::vector<std::string> const& record) { findings_.change(origin, record); });
+    CsvReader reader([&](std::vector<std::string> const& fields) {
+        if (auto const row = change_row(fields))
+            findings_.change(origin, *row);
+    });
     try {
         read_pieces(rows, [&](std::string_view piece) {
             if (!no_changes_)

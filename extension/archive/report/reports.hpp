@@ -1,4 +1,5 @@
 #pragma once
+// The CSV files and summary.txt.
 
 #include "extension/archive/records/report_file.hpp"
 #include "extension/archive/records/run_index.hpp"

@@ -91,8 +91,8 @@ std::vector<std::string> opening_lines(Summary const& summary) {
                         counted(summary.copies, "copy", "copies") + " written";
     std::string second = counted(tally.formulas, "formula", "formulas") + ": " + std::to_string(tally.changed()) +
                          " changed, " + std::to_string(tally.unchanged) + " the same";
-    if (tally.restless > 0)
-        second += ", " + std::to_string(tally.restless) + " that change by themselves and are not counted";
+    if (tally.volatile_cells > 0)
+        second += ", " + std::to_string(tally.volatile_cells) + " that change by themselves and are not counted";
     if (tally.links_not_followed > 0)
         second += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
     if (tally.without_result > 0)

@@ -1,4 +1,5 @@
 #pragma once
+// The counts of a run, and the texts made of them.
 
 #include "extension/archive/records/finished.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// Which workbooks there are.
 
 #include "extension/archive/files/problem.hpp"
 

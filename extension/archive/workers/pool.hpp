@@ -1,4 +1,5 @@
 #pragma once
+// The scheduler: gives workbooks to workers, and goes on when one dies.
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/workers/progress.hpp"

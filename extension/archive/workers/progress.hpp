@@ -1,4 +1,5 @@
 #pragma once
+// What is said on standard error while a run goes on.
 
 #include <chrono>
 #include <cstddef>

@@ -1,4 +1,5 @@
 #pragma once
+// A worker as the scheduler sees it: the process, the socket to it, the workbook it has.
 
 #include "extension/archive/workers/task.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// What a run is about, known to the scheduler and, since they are forks of it, to all workers.
 
 #include "extension/archive/recalculation/options.hpp"
 #include "extension/archive/records/run_index.hpp"

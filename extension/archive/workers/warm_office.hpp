@@ -1,4 +1,5 @@
 #pragma once
+// The office of a worker: started once for many workbooks.
 
 #include "extension/archive/workers/watchdog.hpp"
 #include "extension/office/office.hpp"

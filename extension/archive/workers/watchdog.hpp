@@ -1,4 +1,5 @@
 #pragma once
+// Ends an office that takes too long, and a worker whose scheduler is gone.
 
 #include "extension/office/office.hpp"
 

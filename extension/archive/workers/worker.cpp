@@ -3,6 +3,7 @@
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/recalculation/links.hpp"
 #include "extension/archive/recalculation/workbook.hpp"
+#include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/finished.hpp"
 #include "extension/archive/report/draw_pages.hpp"
@@ -105,7 +106,7 @@ private:
         }
         std::string rows;
         for (Change const& change : result.changes)
-            rows += csv_row(row_of(input.relative, change));
+            rows += csv_row(fields_of(input.relative, change));
         Finished finished{std::move(result.outcome), key, {}, rows.size()};
         if (!result.saved.empty())
             finished.copy_size = deliver(result.saved, input.relative, original.mode);

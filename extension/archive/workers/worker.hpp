@@ -1,4 +1,5 @@
 #pragma once
+// What a worker process does.
 
 #include "extension/archive/workers/task.hpp"
 

@@ -1,4 +1,4 @@
-#include "extension/archive/recalculation/restless.hpp"
+#include "extension/archive/recalculation/causes.hpp"
 
 #include "extension/archive/recalculation/formula.hpp"
 
@@ -30,12 +30,12 @@ struct Reader {
 
 /// Marks one if it reads a marked cell.
 bool follow(Reader const& reader, std::set<Place>& marked) {
-    if (reader.change->restless != Restless::no)
+    if (reader.change->volatility != Volatility::none)
         return false;
     for (Range const& range : reader.reads) {
         if (!holds_any(range, marked))
             continue;
-        reader.change->restless = Restless::follows;
+        reader.change->volatility = Volatility::follows;
         marked.insert(reader.change->place);
         return true;
     }
@@ -44,19 +44,19 @@ bool follow(Reader const& reader, std::set<Place>& marked) {
 
 } // namespace
 
-void mark_restless(std::vector<Change>& changes, Scope const& scope) {
+void mark_volatile(std::vector<Change>& changes, Scope const& scope) {
     std::set<Place> marked;
     for (Change& change : changes) {
         if (!is_volatile(change.formula))
             continue;
-        change.restless = Restless::itself;
+        change.volatility = Volatility::itself;
         marked.insert(change.place);
     }
     if (marked.empty())
         return;
     std::vector<Reader> readers;
     for (Change& change : changes)
-        if (change.restless == Restless::no)
+        if (change.volatility == Volatility::none)
             readers.push_back({&change, references(change.formula, change.place.sheet, scope)});
     bool more = true;
     for (int pass = 0; more && pass < most_passes; ++pass) {
