@@ -45,18 +45,18 @@ class Job final : public cppu::WeakImplHelper4<css::awt::XCallback, css::awt::XA
                                                css::awt::XTopWindowListener, css::frame::XTerminateListener> {
 public:
     Job(Surroundings const& around, OUString const& folder, std::unique_ptr<ArchiveProgram> work)
-        : surroundings(around), results(folder), program(std::move(work)), frame(around.frame) {
-        surroundings.frame.clear(); // it may be closed meanwhile, and must not be kept from that
+        : surroundings_(around), results_(folder), program_(std::move(work)), frame_(around.frame) {
+        surroundings_.frame.clear(); // it may be closed meanwhile, and must not be kept from that
     }
 
     /// In the office's main thread, as all below but follow().
     void start() {
-        callbacks = css::awt::AsyncCallback::create(surroundings.context);
-        desktop = css::frame::Desktop::create(surroundings.context);
-        desktop->addTerminateListener(this);
-        if (!surroundings.unattended) {
-            dialog = std::make_unique<ProgressDialog>(surroundings, results, this);
-            Reference<css::awt::XTopWindow>(dialog->window(), UNO_QUERY_THROW)->addTopWindowListener(this);
+        callbacks_ = css::awt::AsyncCallback::create(surroundings_.context);
+        desktop_ = css::frame::Desktop::create(surroundings_.context);
+        desktop_->addTerminateListener(this);
+        if (!surroundings_.unattended) {
+            dialog_ = std::make_unique<ProgressDialog>(surroundings_, results_, this);
+            Reference<css::awt::XTopWindow>(dialog_->window(), UNO_QUERY_THROW)->addTopWindowListener(this);
         }
         // Not waited for: it may wait for the office while the office would wait for it.
         std::thread([self = rtl::Reference<Job>(this)] { self->follow(); }).detach();
@@ -65,14 +65,14 @@ public:
     void SAL_CALL notify(Any const& news) override {
         Progress progress;
         {
-            std::lock_guard const guard(telling);
-            pending = false;
-            progress = latest;
+            std::lock_guard const guard(telling_);
+            pending_ = false;
+            progress = latest_;
         }
         if (bool ended = false; (news >>= ended) && ended)
             finish();
-        else if (dialog)
-            dialog->show(progress);
+        else if (dialog_)
+            dialog_->show(progress);
     }
 
     void SAL_CALL actionPerformed(css::awt::ActionEvent const&) override { stop(); }
@@ -86,62 +86,62 @@ public:
 
     void SAL_CALL queryTermination(css::lang::EventObject const&) override {}
     void SAL_CALL notifyTermination(css::lang::EventObject const&) override {
-        office_ends = true;
+        office_ends_ = true;
         acquire(); // for good: nothing may be torn down by the thread that follows when the office is no more
-        program->interrupt();
-        dialog.reset();
+        program_->interrupt();
+        dialog_.reset();
     }
     void SAL_CALL disposing(css::lang::EventObject const&) override {}
 
 private:
     /// The thread beside the office. It only reads, and asks the office to look.
     void follow() {
-        while (auto const line = program->next_line()) {
-            std::lock_guard const guard(telling);
-            if (!read_progress(*line, latest))
-                said += *line + "\n";
-            else if (!std::exchange(pending, true))
+        while (auto const line = program_->next_line()) {
+            std::lock_guard const guard(telling_);
+            if (!read_progress(*line, latest_))
+                said_ += *line + "\n";
+            else if (!std::exchange(pending_, true))
                 ask(false);
         }
-        status = program->wait();
+        status_ = program_->wait();
         ask(true);
     }
 
     void ask(bool ended) {
         try {
-            if (!office_ends)
-                callbacks->addCallback(this, Any(ended));
+            if (!office_ends_)
+                callbacks_->addCallback(this, Any(ended));
         } catch (css::uno::Exception const&) { // the office is ending
         }
     }
 
     void stop() {
-        program->interrupt();
-        if (dialog)
-            dialog->show_stopping();
+        program_->interrupt();
+        if (dialog_)
+            dialog_->show_stopping();
     }
 
     void finish() {
-        if (office_ends)
+        if (office_ends_)
             return;
-        desktop->removeTerminateListener(this);
-        dialog.reset();
-        surroundings.frame = Reference<css::frame::XFrame>(frame);
-        show(surroundings, answer());
+        desktop_->removeTerminateListener(this);
+        dialog_.reset();
+        surroundings_.frame = Reference<css::frame::XFrame>(frame_);
+        show(surroundings_, answer());
     }
 
     Answer answer() {
-        if (status == stopped)
-            return {true, surroundings.say(Text::stopped, results)};
-        if (status > with_problems)
-            return {false, with_cause_of_program(surroundings, wide(said))};
+        if (status_ == stopped)
+            return {true, surroundings_.say(Text::stopped, results_)};
+        if (status_ > with_problems)
+            return {false, with_cause_of_program(surroundings_, wide(said_))};
         for (char const* name : {"summary-of-archive.ods", "summary.ods"}) {
             OUString url;
-            osl::FileBase::getFileURLFromSystemPath(results + "/" + OUString::createFromAscii(name), url);
+            osl::FileBase::getFileURLFromSystemPath(results_ + "/" + OUString::createFromAscii(name), url);
             if (exists(url))
-                return open_file(surroundings, url);
+                return open_file(surroundings_, url);
         }
-        return {true, surroundings.say(Text::recalculated, results)};
+        return {true, surroundings_.say(Text::recalculated, results_)};
     }
 
     static bool exists(OUString const& url) {
@@ -149,20 +149,20 @@ private:
         return osl::DirectoryItem::get(url, item) == osl::FileBase::E_None;
     }
 
-    Surroundings surroundings;
-    OUString const results;
-    std::unique_ptr<ArchiveProgram> const program;
-    css::uno::WeakReference<css::frame::XFrame> const frame;
-    Reference<css::awt::XRequestCallback> callbacks;
-    Reference<css::frame::XDesktop2> desktop;
-    std::unique_ptr<ProgressDialog> dialog;
+    Surroundings surroundings_;
+    OUString const results_;
+    std::unique_ptr<ArchiveProgram> const program_;
+    css::uno::WeakReference<css::frame::XFrame> const frame_;
+    Reference<css::awt::XRequestCallback> callbacks_;
+    Reference<css::frame::XDesktop2> desktop_;
+    std::unique_ptr<ProgressDialog> dialog_;
 
-    std::atomic<bool> office_ends = false;
-    std::atomic<int> status = 0;
-    std::mutex telling; // what follows is shared with the thread
-    Progress latest;
-    bool pending = false;
-    std::string said;
+    std::atomic<bool> office_ends_ = false;
+    std::atomic<int> status_ = 0;
+    std::mutex telling_; // what follows is shared with the thread
+    Progress latest_;
+    bool pending_ = false;
+    std::string said_;
 };
 
 } // namespace

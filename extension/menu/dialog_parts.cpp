@@ -26,33 +26,33 @@ void place(Reference<css::beans::XPropertySet> const& part, Area const& area) {
 } // namespace
 
 Dialog::Dialog(Surroundings const& around, OUString const& title, sal_Int32 width, sal_Int32 height)
-    : surroundings(around) {
-    auto const services = surroundings.context->getServiceManager();
+    : surroundings_(around) {
+    auto const services = surroundings_.context->getServiceManager();
     Reference<css::awt::XControlModel> const model(
-        services->createInstanceWithContext("com.sun.star.awt.UnoControlDialogModel", surroundings.context),
+        services->createInstanceWithContext("com.sun.star.awt.UnoControlDialogModel", surroundings_.context),
         UNO_QUERY_THROW);
-    parts.set(model, UNO_QUERY_THROW);
+    parts_.set(model, UNO_QUERY_THROW);
     Reference<css::beans::XPropertySet> const properties(model, UNO_QUERY_THROW);
     place(properties, {90, 60, width, height});
     properties->setPropertyValue("Title", Any(title));
-    self.set(services->createInstanceWithContext("com.sun.star.awt.UnoControlDialog", surroundings.context),
-             UNO_QUERY_THROW);
-    self->setModel(model);
+    self_.set(services->createInstanceWithContext("com.sun.star.awt.UnoControlDialog", surroundings_.context),
+              UNO_QUERY_THROW);
+    self_->setModel(model);
 }
 
 Dialog::~Dialog() {
     try {
-        Reference<css::lang::XComponent>(self, UNO_QUERY_THROW)->dispose();
+        Reference<css::lang::XComponent>(self_, UNO_QUERY_THROW)->dispose();
     } catch (css::uno::Exception const&) { // it is gone already
     }
 }
 
 Reference<css::beans::XPropertySet> Dialog::add(std::string_view kind, std::string_view name, Area const& area) {
-    Reference<css::lang::XMultiServiceFactory> const makes(parts, UNO_QUERY_THROW);
+    Reference<css::lang::XMultiServiceFactory> const makes(parts_, UNO_QUERY_THROW);
     Reference<css::beans::XPropertySet> const part(
         makes->createInstance("com.sun.star.awt.UnoControl" + wide(kind) + "Model"), UNO_QUERY_THROW);
     place(part, area);
-    parts->insertByName(wide(name), Any(part));
+    parts_->insertByName(wide(name), Any(part));
     return part;
 }
 
@@ -70,29 +70,29 @@ void Dialog::add_button(std::string_view name, Area const& area, OUString const&
 
 void Dialog::open(bool beside_the_office) {
     Reference<css::awt::XWindowPeer> parent;
-    if (!beside_the_office && surroundings.frame.is())
-        parent.set(surroundings.frame->getContainerWindow(), css::uno::UNO_QUERY);
-    self->createPeer(Reference<css::awt::XToolkit>(css::awt::Toolkit::create(surroundings.context), UNO_QUERY_THROW),
-                     parent);
+    if (!beside_the_office && surroundings_.frame.is())
+        parent.set(surroundings_.frame->getContainerWindow(), css::uno::UNO_QUERY);
+    self_->createPeer(Reference<css::awt::XToolkit>(css::awt::Toolkit::create(surroundings_.context), UNO_QUERY_THROW),
+                      parent);
     if (beside_the_office)
-        Reference<css::awt::XWindow>(self, UNO_QUERY_THROW)->setVisible(true);
+        Reference<css::awt::XWindow>(self_, UNO_QUERY_THROW)->setVisible(true);
 }
 
 bool Dialog::execute() {
-    return Reference<css::awt::XDialog>(self, UNO_QUERY_THROW)->execute() == 1;
+    return Reference<css::awt::XDialog>(self_, UNO_QUERY_THROW)->execute() == 1;
 }
 
 Reference<css::awt::XControl> Dialog::control(std::string_view name) const {
-    return Reference<css::awt::XControlContainer>(self, UNO_QUERY_THROW)->getControl(wide(name));
+    return Reference<css::awt::XControlContainer>(self_, UNO_QUERY_THROW)->getControl(wide(name));
 }
 
 void Dialog::set(std::string_view name, char const* property, Any const& value) const {
-    Reference<css::beans::XPropertySet>(parts->getByName(wide(name)), UNO_QUERY_THROW)
+    Reference<css::beans::XPropertySet>(parts_->getByName(wide(name)), UNO_QUERY_THROW)
         ->setPropertyValue(OUString::createFromAscii(property), value);
 }
 
 Any Dialog::get(std::string_view name, char const* property) const {
-    return Reference<css::beans::XPropertySet>(parts->getByName(wide(name)), UNO_QUERY_THROW)
+    return Reference<css::beans::XPropertySet>(parts_->getByName(wide(name)), UNO_QUERY_THROW)
         ->getPropertyValue(OUString::createFromAscii(property));
 }
 

@@ -36,15 +36,15 @@ public:
     bool execute();                    // whether the user agreed
 
     [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::awt::XControl> control(std::string_view name) const;
-    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::awt::XControl> const& window() const { return self; }
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::awt::XControl> const& window() const { return self_; }
 
     void set(std::string_view name, char const* property, com::sun::star::uno::Any const& value) const;
     [[nodiscard]] com::sun::star::uno::Any get(std::string_view name, char const* property) const;
 
 private:
-    Surroundings const& surroundings;
-    com::sun::star::uno::Reference<com::sun::star::awt::XControl> self;
-    com::sun::star::uno::Reference<com::sun::star::container::XNameContainer> parts;
+    Surroundings const& surroundings_;
+    com::sun::star::uno::Reference<com::sun::star::awt::XControl> self_;
+    com::sun::star::uno::Reference<com::sun::star::container::XNameContainer> parts_;
 };
 
 } // namespace hearthcell::menu

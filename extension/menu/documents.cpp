@@ -64,16 +64,16 @@ Answer open_file(Surroundings const& surroundings, OUString const& url) {
 }
 
 HiddenSpreadsheet::HiddenSpreadsheet(Surroundings const& surroundings, OUString const& url)
-    : loaded(load(surroundings, url,
-                  {option("Hidden", Any(true)),
-                   option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE)),
-                   option("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE))})) {
-    model.set(loaded, css::uno::UNO_QUERY);
+    : loaded_(load(surroundings, url,
+                   {option("Hidden", Any(true)),
+                    option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE)),
+                    option("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE))})) {
+    model.set(loaded_, css::uno::UNO_QUERY);
 }
 
 HiddenSpreadsheet::~HiddenSpreadsheet() {
     try {
-        if (Reference<css::util::XCloseable> const closeable(loaded, css::uno::UNO_QUERY); closeable.is())
+        if (Reference<css::util::XCloseable> const closeable(loaded_, css::uno::UNO_QUERY); closeable.is())
             closeable->close(true);
     } catch (css::uno::Exception const&) { // somebody else holds it, or it is gone already
     }

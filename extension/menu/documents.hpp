@@ -26,7 +26,7 @@ public:
     com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> model;
 
 private:
-    com::sun::star::uno::Reference<com::sun::star::lang::XComponent> loaded;
+    com::sun::star::uno::Reference<com::sun::star::lang::XComponent> loaded_;
 };
 
 /// Stores a copy, as .xlsx if the address ends so, else as .ods; the document stays what and where it is.

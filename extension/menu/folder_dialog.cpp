@@ -67,28 +67,28 @@ OUString url_of(OUString const& path) {
 /// Chooses folders, and lets nobody start before there are two.
 class Choices : public cppu::WeakImplHelper2<css::awt::XActionListener, css::awt::XTextListener> {
 public:
-    Choices(Dialog& shown, Surroundings const& around) : dialog(shown), surroundings(around) {}
+    Choices(Dialog& shown, Surroundings const& around) : dialog_(shown), surroundings_(around) {}
 
     [[nodiscard]] OUString text(std::string_view name) const {
         OUString value;
-        dialog.get(name, "Text") >>= value;
+        dialog_.get(name, "Text") >>= value;
         return value.trim();
     }
 
     void listen() {
         for (std::string_view const name : {"choose source", "choose results"}) {
-            Reference<css::awt::XButton> const choose(dialog.control(name), UNO_QUERY_THROW);
+            Reference<css::awt::XButton> const choose(dialog_.control(name), UNO_QUERY_THROW);
             choose->setActionCommand(wide(name.substr(7)));
             choose->addActionListener(this);
         }
         for (std::string_view const name : {"source", "results"})
-            Reference<css::awt::XTextComponent>(dialog.control(name), UNO_QUERY_THROW)->addTextListener(this);
+            Reference<css::awt::XTextComponent>(dialog_.control(name), UNO_QUERY_THROW)->addTextListener(this);
     }
 
     void SAL_CALL actionPerformed(css::awt::ActionEvent const& event) override {
         bool const source = event.ActionCommand == "source";
-        auto const picker = css::ui::dialogs::FolderPicker::create(surroundings.context);
-        picker->setTitle(surroundings.say(source ? Text::choose_old_sheets : Text::choose_results_folder));
+        auto const picker = css::ui::dialogs::FolderPicker::create(surroundings_.context);
+        picker->setTitle(surroundings_.say(source ? Text::choose_old_sheets : Text::choose_results_folder));
         if (OUString const known = text(source ? "source" : "results"); !known.isEmpty())
             picker->setDisplayDirectory(url_of(known));
         if (picker->execute() != css::ui::dialogs::ExecutableDialogResults::OK)
@@ -96,9 +96,9 @@ public:
         OUString path = path_of(picker->getDirectory());
         if (path.getLength() > 1 && path.endsWith("/"))
             path = path.copy(0, path.getLength() - 1);
-        dialog.set(source ? "source" : "results", "Text", Any(path));
+        dialog_.set(source ? "source" : "results", "Text", Any(path));
         if (source && text("results").isEmpty()) // beside it
-            dialog.set("results", "Text", Any(surroundings.say(Text::name_of_results, path)));
+            dialog_.set("results", "Text", Any(surroundings_.say(Text::name_of_results, path)));
         look_again();
     }
     void SAL_CALL textChanged(css::awt::TextEvent const&) override { look_again(); }
@@ -106,11 +106,11 @@ public:
 
 private:
     void look_again() const {
-        dialog.set("recalculate", "Enabled", Any(!text("source").isEmpty() && !text("results").isEmpty()));
+        dialog_.set("recalculate", "Enabled", Any(!text("source").isEmpty() && !text("results").isEmpty()));
     }
 
-    Dialog& dialog;
-    Surroundings const& surroundings;
+    Dialog& dialog_;
+    Surroundings const& surroundings_;
 };
 
 bool is_chosen(Dialog const& dialog, std::string_view name) {

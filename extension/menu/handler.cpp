@@ -42,11 +42,11 @@ sal_Int16 state_of(menu::Answer const& answer) {
 class Menu final : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XNotifyingDispatch,
                                                 css::lang::XInitialization, css::lang::XServiceInfo> {
 public:
-    explicit Menu(Reference<css::uno::XComponentContext> const& office) : context(office) {}
+    explicit Menu(Reference<css::uno::XComponentContext> const& office) : context_(office) {}
 
     void SAL_CALL initialize(Sequence<Any> const& arguments) override {
         if (arguments.hasElements())
-            frame = Reference<css::frame::XFrame>(arguments[0], css::uno::UNO_QUERY);
+            frame_ = Reference<css::frame::XFrame>(arguments[0], css::uno::UNO_QUERY);
     }
 
     Reference<css::frame::XDispatch> SAL_CALL queryDispatch(css::util::URL const& url, OUString const&,
@@ -95,8 +95,8 @@ private:
     /// Target: the address of the copy or of the results. Source: of the folder to be recalculated. Unattended: no
     /// dialogs, documents out of sight.
     menu::Answer carry_out(menu::Command command, Sequence<PropertyValue> const& arguments) const {
-        menu::Surroundings surroundings{context, Reference<css::frame::XFrame>(frame),
-                                        menu::language_of_office(context)};
+        menu::Surroundings surroundings{context_, Reference<css::frame::XFrame>(frame_),
+                                        menu::language_of_office(context_)};
         OUString target;
         for (PropertyValue const& argument : arguments) {
             if (argument.Name == "Target")
@@ -109,8 +109,8 @@ private:
         return run(command, surroundings, target);
     }
 
-    Reference<css::uno::XComponentContext> const context;
-    css::uno::WeakReference<css::frame::XFrame> frame;
+    Reference<css::uno::XComponentContext> const context_;
+    css::uno::WeakReference<css::frame::XFrame> frame_;
 };
 
 } // namespace

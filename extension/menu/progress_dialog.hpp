@@ -20,13 +20,13 @@ public:
     void show_stopping();
 
     [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::awt::XControl> const& window() const {
-        return dialog.window();
+        return dialog_.window();
     }
 
 private:
-    Surroundings const surroundings;
-    Dialog dialog;
-    bool stopping = false;
+    Surroundings const surroundings_;
+    Dialog dialog_;
+    bool stopping_ = false;
 };
 
 } // namespace hearthcell::menu

@@ -27,19 +27,19 @@ namespace {
 class Replacer {
 public:
     explicit Replacer(Reference<css::sheet::XSpreadsheetDocument> const& of_document)
-        : document(of_document), sheets(sheets_of(document)), ours(std::make_unique<OurFormulas>(document)),
-          values(document) {
-        for (auto const& sheet : sheets)
-            sheet_names.push_back(name_of(sheet));
+        : document_(of_document), sheets_(sheets_of(document_)), ours_(std::make_unique<OurFormulas>(document_)),
+          values_(document_) {
+        for (auto const& sheet : sheets_)
+            sheet_names_.push_back(name_of(sheet));
     }
 
     Elsewhere replace() {
         replace_in_names();
-        for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet) {
+        for (std::size_t sheet = 0; sheet < sheets_.size(); ++sheet) {
             replace_in_conditional_formats(sheet);
             replace_in_validity(sheet);
         }
-        return result;
+        return result_;
     }
 
 private:
@@ -47,22 +47,22 @@ private:
         std::vector<std::pair<Reference<css::sheet::XNamedRange>, std::string>> replaced;
         auto const visit = [&](auto const& document_or_sheet, std::string const& sheet) {
             for (auto const& name : names_of(document_or_sheet))
-                if (OUString const before = name->getContent(); ours->need_us(before, sheet)) {
+                if (OUString const before = name->getContent(); ours_->need_us(before, sheet)) {
                     replaced.emplace_back(name, sheet);
-                    if (OUString const after = values.in_document(before, sheet); after != before)
+                    if (OUString const after = values_.in_document(before, sheet); after != before)
                         name->setContent(after);
                 }
         };
-        visit(document, {});
-        for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet)
-            visit(sheets[sheet], sheet_names[sheet]);
-        ours = std::make_unique<OurFormulas>(document);
+        visit(document_, {});
+        for (std::size_t sheet = 0; sheet < sheets_.size(); ++sheet)
+            visit(sheets_[sheet], sheet_names_[sheet]);
+        ours_ = std::make_unique<OurFormulas>(document_);
         for (auto const& [name, sheet] : replaced)
-            count(ours->need_us(name->getContent(), sheet));
+            count(ours_->need_us(name->getContent(), sheet));
     }
 
     void replace_in_conditional_formats(std::size_t sheet) {
-        Reference<XPropertySet> const properties(sheets[sheet], UNO_QUERY_THROW);
+        Reference<XPropertySet> const properties(sheets_[sheet], UNO_QUERY_THROW);
         Reference<css::sheet::XConditionalFormats> const formats(properties->getPropertyValue("ConditionalFormats"),
                                                                  UNO_QUERY_THROW);
         for (auto const& format : formats->getConditionalFormats()) {
@@ -81,14 +81,14 @@ private:
             OUString const property = OUString::createFromAscii(which);
             OUString formula; // read as the user sees it, but written in English
             rule->getPropertyValue(property) >>= formula;
-            if (!ours->need_us(formula, sheet_names[sheet]))
+            if (!ours_->need_us(formula, sheet_names_[sheet]))
                 continue;
             needed = true;
-            auto const before = values.spare_cell(sheet).in_english(formula);
-            OUString const after = before ? values.in_sheet(sheet, *before) : formula;
+            auto const before = values_.spare_cell(sheet).in_english(formula);
+            OUString const after = before ? values_.in_sheet(sheet, *before) : formula;
             if (before && after != *before)
                 rule->setPropertyValue(property, Any(after));
-            still_needed = still_needed || ours->need_us(after, sheet_names[sheet]);
+            still_needed = still_needed || ours_->need_us(after, sheet_names_[sheet]);
         }
         if (needed)
             count(still_needed);
@@ -96,7 +96,7 @@ private:
 
     void replace_in_validity(std::size_t sheet) {
         Reference<css::container::XIndexAccess> const formats(
-            Reference<css::sheet::XUniqueCellFormatRangesSupplier>(sheets[sheet], UNO_QUERY_THROW)
+            Reference<css::sheet::XUniqueCellFormatRangesSupplier>(sheets_[sheet], UNO_QUERY_THROW)
                 ->getUniqueCellFormatRanges());
         std::vector<Reference<XPropertySet>> all; // before any is changed, and with it which formats there are
         for (sal_Int32 index = 0; index < formats->getCount(); ++index)
@@ -105,10 +105,10 @@ private:
             Any const validity = cells->getPropertyValue("Validation");
             Reference<css::sheet::XSheetCondition> const rule(validity, UNO_QUERY_THROW);
             OUString const first = rule->getFormula1(), second = rule->getFormula2();
-            auto const need_us = [&](OUString const& formula) { return ours->need_us(formula, sheet_names[sheet]); };
+            auto const need_us = [&](OUString const& formula) { return ours_->need_us(formula, sheet_names_[sheet]); };
             if (!need_us(first) && !need_us(second))
                 continue;
-            OUString const first_now = values.in_sheet(sheet, first), second_now = values.in_sheet(sheet, second);
+            OUString const first_now = values_.in_sheet(sheet, first), second_now = values_.in_sheet(sheet, second);
             if (first_now != first || second_now != second) {
                 rule->setFormula1(first_now);
                 rule->setFormula2(second_now);
@@ -118,14 +118,14 @@ private:
         }
     }
 
-    void count(bool still_needs_us) { ++(still_needs_us ? result.left : result.replaced); }
+    void count(bool still_needs_us) { ++(still_needs_us ? result_.left : result_.replaced); }
 
-    Reference<css::sheet::XSpreadsheetDocument> const document;
-    std::vector<Reference<css::sheet::XSpreadsheet>> const sheets;
-    std::vector<std::string> sheet_names;
-    std::unique_ptr<OurFormulas> ours;
-    ValuesForCalls values;
-    Elsewhere result;
+    Reference<css::sheet::XSpreadsheetDocument> const document_;
+    std::vector<Reference<css::sheet::XSpreadsheet>> const sheets_;
+    std::vector<std::string> sheet_names_;
+    std::unique_ptr<OurFormulas> ours_;
+    ValuesForCalls values_;
+    Elsewhere result_;
 };
 
 } // namespace

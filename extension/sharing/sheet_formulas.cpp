@@ -52,7 +52,7 @@ CellRangeAddress block_around(Reference<css::sheet::XSpreadsheet> const& sheet, 
 class Reader {
 public:
     Reader(Reference<css::sheet::XSpreadsheet> const& sheet, OurFormulas const& of_document)
-        : ours(of_document), name(name_of(sheet)) {
+        : ours_(of_document), name_(name_of(sheet)) {
         found.sheet = sheet;
     }
 
@@ -64,7 +64,7 @@ public:
         for (sal_Int32 row = 0; row < formulas.getLength(); ++row)
             for (sal_Int32 column = 0; column < formulas[row].getLength(); ++column) {
                 OUString const& formula = formulas[row][column];
-                if (!ours.need_us(formula, name))
+                if (!ours_.need_us(formula, name_))
                     continue;
                 if (!values.hasElements())
                     values = as<css::sheet::XCellRangeData>(range)->getDataArray();
@@ -77,18 +77,18 @@ public:
 private:
     void keep(Place place, OUString const& formula, Any const& value) {
         found.cells.push_back(read_cell(found.sheet, place.first, place.second, value));
-        if (!formula.startsWith("{") || in_a_block.count(place) > 0)
+        if (!formula.startsWith("{") || in_a_block_.count(place) > 0)
             return;
         CellRangeAddress const block = block_around(found.sheet, place);
         found.blocks.push_back(block);
         for (sal_Int32 column = block.StartColumn; column <= block.EndColumn; ++column)
             for (sal_Int32 row = block.StartRow; row <= block.EndRow; ++row)
-                in_a_block.insert({column, row});
+                in_a_block_.insert({column, row});
     }
 
-    OurFormulas const& ours;
-    std::string const name;
-    std::set<Place> in_a_block; // of an array formula that is known already
+    OurFormulas const& ours_;
+    std::string const name_;
+    std::set<Place> in_a_block_; // of an array formula that is known already
 };
 
 std::map<Place, Reference<css::sheet::XSheetAnnotation>>

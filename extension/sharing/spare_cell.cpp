@@ -26,51 +26,51 @@ SpareCell::SpareCell(Reference<css::sheet::XSpreadsheet> const& sheet) {
     sal_Int32 const column = end.EndColumn + 1, row = end.EndRow + 1;
     if (column >= all->getColumns()->getCount() || row >= all->getRows()->getCount())
         return;
-    cell = sheet->getCellByPosition(column, row);
-    properties.set(cell, UNO_QUERY_THROW);
-    Reference<css::beans::XPropertyState> const state(cell, UNO_QUERY_THROW);
+    cell_ = sheet->getCellByPosition(column, row);
+    properties_.set(cell_, UNO_QUERY_THROW);
+    Reference<css::beans::XPropertyState> const state(cell_, UNO_QUERY_THROW);
     if (state->getPropertyState("NumberFormat") == css::beans::PropertyState_DIRECT_VALUE)
-        number_format = properties->getPropertyValue("NumberFormat");
+        number_format_ = properties_->getPropertyValue("NumberFormat");
 }
 
 SpareCell::~SpareCell() {
-    if (!cell.is())
+    if (!cell_.is())
         return;
     try {
-        cell->setFormula({});
-        if (number_format.hasValue())
-            properties->setPropertyValue("NumberFormat", number_format);
+        cell_->setFormula({});
+        if (number_format_.hasValue())
+            properties_->setPropertyValue("NumberFormat", number_format_);
         else
-            Reference<css::beans::XPropertyState>(cell, UNO_QUERY_THROW)->setPropertyToDefault("NumberFormat");
+            Reference<css::beans::XPropertyState>(cell_, UNO_QUERY_THROW)->setPropertyToDefault("NumberFormat");
     } catch (css::uno::Exception const&) { // the document is gone
     }
 }
 
 bool SpareCell::is_block(OUString const& formula) {
-    cell->setFormula("=ROWS(" + formula + ")*COLUMNS(" + formula + ")");
-    return cell->getError() == 0 && cell->getValue() != 1;
+    cell_->setFormula("=ROWS(" + formula + ")*COLUMNS(" + formula + ")");
+    return cell_->getError() == 0 && cell_->getValue() != 1;
 }
 
 std::optional<OUString> SpareCell::value_of(OUString const& formula) {
-    if (!cell.is() || is_block(formula))
+    if (!cell_.is() || is_block(formula))
         return std::nullopt;
-    cell->setFormula("=" + formula);
-    if (!cell->getFormula().startsWith("=")) // it is protected
+    cell_->setFormula("=" + formula);
+    if (!cell_->getFormula().startsWith("=")) // it is protected
         return std::nullopt;
-    if (sal_Int32 const error = cell->getError(); error != 0)
+    if (sal_Int32 const error = cell_->getError(); error != 0)
         return error_constant(error);
     sal_Int32 kind = 0;
-    properties->getPropertyValue("FormulaResultType2") >>= kind;
+    properties_->getPropertyValue("FormulaResultType2") >>= kind;
     if (kind == css::sheet::FormulaResult::VALUE)
-        return number_constant(cell->getValue());
-    return text_constant(Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString());
+        return number_constant(cell_->getValue());
+    return text_constant(Reference<css::text::XTextRange>(cell_, UNO_QUERY_THROW)->getString());
 }
 
 std::optional<OUString> SpareCell::in_english(OUString const& formula) {
-    if (!cell.is())
+    if (!cell_.is())
         return std::nullopt;
-    properties->setPropertyValue("FormulaLocal", Any("=" + formula));
-    OUString const english = cell->getFormula();
+    properties_->setPropertyValue("FormulaLocal", Any("=" + formula));
+    OUString const english = cell_->getFormula();
     if (!english.startsWith("="))
         return std::nullopt;
     return english.copy(1);

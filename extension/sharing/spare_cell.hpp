@@ -28,9 +28,9 @@ public:
 private:
     bool is_block(rtl::OUString const& formula);
 
-    com::sun::star::uno::Reference<com::sun::star::table::XCell> cell;
-    com::sun::star::uno::Reference<com::sun::star::beans::XPropertySet> properties;
-    com::sun::star::uno::Any number_format; // as it was, since a formula brings its own
+    com::sun::star::uno::Reference<com::sun::star::table::XCell> cell_;
+    com::sun::star::uno::Reference<com::sun::star::beans::XPropertySet> properties_;
+    com::sun::star::uno::Any number_format_; // as it was, since a formula brings its own
 };
 
 } // namespace hearthcell::sharing

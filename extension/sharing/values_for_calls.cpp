@@ -61,19 +61,19 @@ std::size_t first_unprotected(std::vector<Reference<css::sheet::XSpreadsheet>> c
 } // namespace
 
 ValuesForCalls::ValuesForCalls(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : sheets(sheets_of(document)), first_writable(first_unprotected(sheets)), names(definitions_in(document)),
-      varies(names, [](Token const& token) { return ways_of(token); }) {}
+    : sheets_(sheets_of(document)), first_writable_(first_unprotected(sheets_)), names_(definitions_in(document)),
+      varies_(names_, [](Token const& token) { return ways_of(token); }) {}
 
 SpareCell& ValuesForCalls::spare_cell(std::size_t sheet) {
-    return spare_cells.try_emplace(sheet, sheets.at(sheet)).first->second;
+    return spare_cells_.try_emplace(sheet, sheets_.at(sheet)).first->second;
 }
 
 OUString ValuesForCalls::in_document(OUString const& formula, std::string const& seen_from) {
-    return replace(formula, first_writable, seen_from, {});
+    return replace(formula, first_writable_, seen_from, {});
 }
 
 OUString ValuesForCalls::in_sheet(std::size_t sheet, OUString const& formula) {
-    return replace(formula, sheet, name_of(sheets.at(sheet)), {Varies::from_sheet_to_sheet});
+    return replace(formula, sheet, name_of(sheets_.at(sheet)), {Varies::from_sheet_to_sheet});
 }
 
 OUString ValuesForCalls::replace(OUString const& formula, std::size_t sheet, std::string const& seen_from,
@@ -87,7 +87,7 @@ OUString ValuesForCalls::replace(OUString const& formula, std::size_t sheet, std
         if (end == tokens.size())
             continue;
         std::string const call = before.substr(tokens[at].start, tokens[end].end() - tokens[at].start);
-        std::set<Varies> const ways = varies.in(call, seen_from);
+        std::set<Varies> const ways = varies_.in(call, seen_from);
         if (!std::includes(may_vary.begin(), may_vary.end(), ways.begin(), ways.end()))
             continue;
         if (auto const value = spare_cell(sheet).value_of(wide(call))) {

@@ -33,11 +33,11 @@ private:
     rtl::OUString replace(rtl::OUString const& formula, std::size_t sheet, std::string const& seen_from,
                           std::set<Varies> const& may_vary);
 
-    std::vector<com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet>> const sheets;
-    std::size_t first_writable = 0;
-    formulas::Names names;
-    formulas::Followed<Varies> varies;
-    std::map<std::size_t, SpareCell> spare_cells; // made where one is needed
+    std::vector<com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet>> const sheets_;
+    std::size_t first_writable_ = 0;
+    formulas::Names names_;
+    formulas::Followed<Varies> varies_;
+    std::map<std::size_t, SpareCell> spare_cells_; // made where one is needed
 };
 
 } // namespace hearthcell::sharing

@@ -10,44 +10,44 @@ using css::uno::UNO_QUERY_THROW;
 namespace hearthcell::sharing {
 
 NoUndo::NoUndo(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : undo(Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager()) {
-    undo->lock();
+    : undo_(Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager()) {
+    undo_->lock();
 }
 
 NoUndo::~NoUndo() {
     try {
-        undo->unlock();
+        undo_->unlock();
     } catch (css::uno::Exception const&) { // the document is gone
     }
 }
 
 Calculation::Calculation(Reference<css::sheet::XSpreadsheetDocument> const& of_document, bool automatic)
-    : document(of_document, UNO_QUERY_THROW), before(document->isAutomaticCalculationEnabled()) {
-    document->enableAutomaticCalculation(automatic);
+    : document_(of_document, UNO_QUERY_THROW), before_(document_->isAutomaticCalculationEnabled()) {
+    document_->enableAutomaticCalculation(automatic);
 }
 
 Calculation::~Calculation() {
     try {
-        document->enableAutomaticCalculation(before);
+        document_->enableAutomaticCalculation(before_);
     } catch (css::uno::Exception const&) { // the document is gone
     }
 }
 
 UnprotectedSheet::UnprotectedSheet(Reference<css::sheet::XSpreadsheet> const& sheet)
-    : protection(sheet, UNO_QUERY_THROW), was_protected(protection->isProtected()) {
-    if (!was_protected)
+    : protection_(sheet, UNO_QUERY_THROW), was_protected_(protection_->isProtected()) {
+    if (!was_protected_)
         return;
     try {
-        protection->unprotect({});
+        protection_->unprotect({});
     } catch (css::lang::IllegalArgumentException const&) { // the password is another than none
     }
-    writable = !protection->isProtected();
+    writable_ = !protection_->isProtected();
 }
 
 UnprotectedSheet::~UnprotectedSheet() {
     try {
-        if (was_protected && writable)
-            protection->protect({});
+        if (was_protected_ && writable_)
+            protection_->protect({});
     } catch (css::uno::Exception const&) { // the document is gone
     }
 }

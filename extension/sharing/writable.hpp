@@ -20,7 +20,7 @@ public:
     NoUndo& operator=(NoUndo const&) = delete;
 
 private:
-    com::sun::star::uno::Reference<com::sun::star::document::XUndoManager> undo;
+    com::sun::star::uno::Reference<com::sun::star::document::XUndoManager> undo_;
 };
 
 /// The document recalculates at each change, or does not.
@@ -33,8 +33,8 @@ public:
     Calculation& operator=(Calculation const&) = delete;
 
 private:
-    com::sun::star::uno::Reference<com::sun::star::sheet::XCalculatable> document;
-    bool before;
+    com::sun::star::uno::Reference<com::sun::star::sheet::XCalculatable> document_;
+    bool before_;
 };
 
 /// Lifts the protection of a sheet that has no password, and puts it back.
@@ -46,12 +46,12 @@ public:
     UnprotectedSheet& operator=(UnprotectedSheet const&) = delete;
 
     /// Not where a password keeps it locked.
-    [[nodiscard]] bool is_writable() const { return writable; }
+    [[nodiscard]] bool is_writable() const { return writable_; }
 
 private:
-    com::sun::star::uno::Reference<com::sun::star::util::XProtectable> protection;
-    bool was_protected;
-    bool writable = true;
+    com::sun::star::uno::Reference<com::sun::star::util::XProtectable> protection_;
+    bool was_protected_;
+    bool writable_ = true;
 };
 
 } // namespace hearthcell::sharing
