@@ -83,7 +83,7 @@ public:
 
 class Pool::Work {
 public:
-    Work(Task const& task, Progress& progress) : task_(task), progress_(progress) {
+    Work(Task const& task, Progress& progress) : progress_(progress) {
         for (std::size_t workbook = 0; workbook < task.inputs.workbooks.size(); ++workbook)
             waiting_.push_back(workbook);
         auto const seats = std::clamp<std::size_t>(waiting_.size(), 1, task.options.workers);
@@ -190,7 +190,7 @@ private:
         seat.done();
         false_starts_ = 0;
         if (answer.at("finished").get<bool>())
-            close(workbook, answer.at("problems").get<std::size_t>());
+            progress_.done(answer.at("problems").get<std::size_t>());
         else
             fail(workbook, reason_of(answer.at("reason").get<std::string>()), answer.at("detail").get<std::string>());
     }
@@ -210,11 +210,7 @@ private:
             return;
         }
         ran_.failed[workbook] = {reason, detail, attempts};
-        close(workbook, 1);
-    }
-
-    void close(std::size_t workbook, std::size_t problems) {
-        progress_.done(task_.inputs.workbooks.at(workbook).relative, problems);
+        progress_.done(1);
     }
 
     void false_start(Seat& seat, std::string const& why) {
@@ -255,7 +251,6 @@ private:
             }
     }
 
-    Task const& task_;
     Progress& progress_;
     Signals signals_;
     Scratch scratch_;

@@ -40,7 +40,7 @@ Progress::~Progress() {
         show(true);
 }
 
-void Progress::done(std::string const&, std::size_t problems) {
+void Progress::done(std::size_t problems) {
     ++done_;
     problems_ += problems;
     show(false);

@@ -19,8 +19,8 @@ public:
     Progress(Progress const&) = delete;
     Progress& operator=(Progress const&) = delete;
 
-    void done(std::string const& file, std::size_t problems);
-    void tick(); // nothing has happened, but time has passed
+    void done(std::size_t problems); // a workbook, with so many
+    void tick();                     // nothing has happened, but time has passed
 
 private:
     [[nodiscard]] std::string words() const;
