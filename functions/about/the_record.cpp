@@ -62,11 +62,11 @@ constexpr Argument correlations{
     .absent_means = {"no value is correlated with another", "aucune valeur n’est corrélée à une autre",
                      "ningún valor está correlacionado con otro", "hakuna thamani inayohusiana na nyingine"}};
 
-// A volume of water read at its temperature: 5 L ± 0.02 L at 20 °C ± 2 K.
-constexpr std::array<double, 2> water{5.0, 20.0};
+// A volume of water read at its temperature: 3.6 L ± 0.02 L at 14.5 °C ± 2 K.
+constexpr std::array<double, 2> water{3.6, 14.5};
 constexpr std::array<double, 2> water_doubt{0.02, 2.0};
-// One run's raw readings in the order of STOVE.BENCHEFFICIENCY, 50 g of char among them; the method is left out.
-constexpr std::array<double, 11> run{800.0, 5800.0, 20.0, 1000.0, 94.983, 5550.0, 400.0, 0.12, 18.5, blank, 50.0};
+// One run's raw readings in the order of STOVE.BENCHEFFICIENCY, 40 g of char among them; the method is left out.
+constexpr std::array<double, 11> run{760.0, 4360.0, 14.5, 950.0, 95.85, 4170.0, 430.0, 0.14, 18.7, blank, 40.0};
 constexpr std::array<double, 11> run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
 constexpr std::array<double, 1> short_doubt{0.02};
 
@@ -86,9 +86,9 @@ constexpr Function functions[] = {
      .kernel = Wordy{uncertainty_of, remark_on_uncertainty, why_no_uncertainty},
      .equations = {"U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c from the function's own equation differentiated exactly"},
      .sources = {jcgm_100},
-     .examples = {{{"WATERMASS", water, water_doubt}, {20.07058, 2e-5}, "IAPWS SR6-08 by differences, computed apart"},
-                  {{"WATERMASS", water, water_doubt, 2}, {40.14116, 4e-5}, "Twice that"},
-                  {{"BENCHEFFICIENCY", run, run_doubt}, {0.00936468, 2e-8}, "One run, by differences, computed apart"},
+     .examples = {{{"WATERMASS", water, water_doubt}, {20.01069, 2e-5}, "IAPWS SR6-08 by differences, computed apart"},
+                  {{"WATERMASS", water, water_doubt, 2}, {40.02137, 4e-5}, "Twice that"},
+                  {{"BENCHEFFICIENCY", run, run_doubt}, {0.00856816, 2e-8}, "One run, by differences, computed apart"},
                   {{"WATERMASS", water, short_doubt}, {Error::value}, "An uncertainty is missing"},
                   {{"FUELENERGY", water, water_doubt}, {Error::not_available}, "No equation of single numbers"},
                   {{"NOSUCHTHING", water, water_doubt}, {Error::not_available}, "No function of that name"}}},
@@ -127,9 +127,9 @@ constexpr Function functions[] = {
      .kernel = Wordy{answer_explain},
      .equations = {"the function's own checks and kernel, and a table of common slips"},
      .sources = {project},
-     .examples = {{{"BOILINGPOINT", 2300}, {"Fine: local boiling point 92.316 °C."}, "Agrees with BOILINGPOINT(2300)"},
-                  {{"DRYMASS", 600, 12},
-                   {"moisture is 12, outside 0 to 0.75: 12 is 1200 %; type 12% or 0.12."},
+     .examples = {{{"BOILINGPOINT", 1240}, {"Fine: local boiling point 95.8503 °C."}, "Agrees with BOILINGPOINT(1240)"},
+                  {{"DRYMASS", 520, 14},
+                   {"moisture is 14, outside 0 to 0.75: 14 is 1400 %; type 14% or 0.14."},
                    "This project's own words"},
                   {{"NOSUCHTHING", 1}, {Error::not_available}, "No function of that name"}}},
     {.name = "SOURCE",

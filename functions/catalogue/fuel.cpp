@@ -12,12 +12,12 @@ namespace {
 using namespace arguments;
 using namespace sources;
 
-constexpr std::array<double, 3> batch_masses{300.0, 250.0, 120.0};
-constexpr std::array<double, 3> batch_moistures{0.12, 0.18, 0.25};
-constexpr std::array<double, 3> batch_left{90.0, blank, blank};
-constexpr std::array<double, 5> spare_masses{300.0, 250.0, blank, 120.0, blank};
-constexpr std::array<double, 5> spare_moistures{0.12, 0.18, blank, 0.25, blank};
-constexpr std::array<double, 3> half_empty_moistures{0.12, blank, 0.25};
+constexpr std::array<double, 3> batch_masses{420.0, 360.0, 170.0};
+constexpr std::array<double, 3> batch_moistures{0.14, 0.18, 0.25};
+constexpr std::array<double, 3> batch_left{110.0, blank, blank};
+constexpr std::array<double, 5> spare_masses{420.0, 360.0, blank, 170.0, blank};
+constexpr std::array<double, 5> spare_moistures{0.14, 0.18, blank, 0.25, blank};
+constexpr std::array<double, 3> half_empty_moistures{0.14, blank, 0.25};
 
 constexpr Function functions[] = {
     {.name = "CALORIFICVALUE",
@@ -75,7 +75,7 @@ constexpr Function functions[] = {
      .equations = {"H (1 - M) - 2.443 M"},
      .sources = {iso_18125},
      .examples = {{{19.1, 0.2}, {14.7914, 5e-5}, "ISO 18125 form, by hand"},
-                  {{18.5, 0.12}, {15.98684, 5e-6}, "ISO 18125 form, by hand"}}},
+                  {{18.7, 0.14}, {15.73998, 5e-6}, "ISO 18125 form, by hand"}}},
     {.name = "WOODENERGY",
      .stored = "woodEnergy",
      .summary = {"Energy of moist wood", "Énergie d’un bois humide", "Energía de la leña húmeda",
@@ -92,10 +92,10 @@ constexpr Function functions[] = {
      .equations = {"f [H (1 - M) - 2.443 M]", "f [H (1 - M) - 2.443 M]",
                    "f [H (1 - M) - M (4.186 (boiling point - air) + 2257)/1000]", "f (1 - 1.12 M) H"},
      .sources = {iso_18125, iso_19867_1, wbt_4_2_3, wbt_3},
-     .examples = {{{600, 0.12, 18.5}, {9592.1040, 5e-5}, "600 × 15.98684, by hand"},
-                  {{600, 0.12, 18.5, "WBT 4.2.3", 94.983, 20}, {9582.8967, 5e-5}, "Equation of the method, by hand"},
-                  {{600, 0.12, 18.5, "WBT 3"}, {9608.16, 1e-9}, "Equation of the method, by hand"},
-                  {{600, 0.12, 18.5, "WBT 4.2.3"}, {Error::number}, "This method needs boiling point and air"}}},
+     .examples = {{{520, 0.14, 18.7}, {8184.7896, 5e-5}, "520 × 15.73998, by hand"},
+                  {{520, 0.14, 18.7, "WBT 4.2.3", 95.85, 14.5}, {8173.5397, 5e-5}, "Equation of the method, by hand"},
+                  {{520, 0.14, 18.7, "WBT 3"}, {8199.2768, 1e-9}, "Equation of the method, by hand"},
+                  {{520, 0.14, 18.7, "WBT 4.2.3"}, {Error::number}, "This method needs boiling point and air"}}},
     {.name = "FUELENERGY",
      .stored = "fuelEnergy",
      .summary = {"Energy of weighed batches of fuel", "Énergie de charges de combustible pesées",
@@ -131,12 +131,12 @@ constexpr Function functions[] = {
      .equations = {"Σ f [H (1 - M) - 2.443 M]", "Σ f [H (1 - M) - 2.443 M]",
                    "Σ f [H (1 - M) - M (4.186 (boiling point - air) + 2257)/1000]", "Σ f (1 - 1.12 M) H"},
      .sources = {iso_18125, iso_19867_1, wbt_4_2_3, wbt_3},
-     .examples = {{{batch_masses, batch_moistures, 18.5}, {10070.327, 5e-4}, "Three batches, by hand"},
-                  {{spare_masses, spare_moistures, 18.5}, {10070.327, 5e-4}, "The same with unused rows"},
-                  {{batch_masses, batch_moistures, 18.5, omitted, batch_left},
-                   {8631.511, 5e-4},
-                   "90 g of the first batch left, by hand"},
-                  {{batch_masses, half_empty_moistures, 18.5}, {Error::value}, "A moisture is missing"}}},
+     .examples = {{{batch_masses, batch_moistures, 18.7}, {14253.148, 5e-4}, "Three batches, by hand"},
+                  {{spare_masses, spare_moistures, 18.7}, {14253.148, 5e-4}, "The same with unused rows"},
+                  {{batch_masses, batch_moistures, 18.7, omitted, batch_left},
+                   {12521.750, 5e-4},
+                   "110 g of the first batch left, by hand"},
+                  {{batch_masses, half_empty_moistures, 18.7}, {Error::value}, "A moisture is missing"}}},
     {.name = "CHARENERGY",
      .stored = "charEnergy",
      .summary = {"Energy left in the char", "Énergie restée dans le charbon", "Energía que queda en el carbón",
@@ -150,8 +150,8 @@ constexpr Function functions[] = {
          numeric<[]<class Real>(Real const& mass, Real const& value) { return kernels::char_energy(mass, value); }>,
      .equations = {"net char × calorific value"},
      .sources = {definition, ipcc_2006},
-     .examples = {{{50}, {1475, 1e-9}, "50 g × 29.5 MJ/kg, by hand"},
-                  {{-30, 28}, {-840, 1e-9}, "A simmer that burned 30 g of earlier char, by hand"}}},
+     .examples = {{{40}, {1180, 1e-9}, "40 g × 29.5 MJ/kg, by hand"},
+                  {{-25, 28}, {-700, 1e-9}, "A simmer that burned 25 g of earlier char, by hand"}}},
     {.name = "DRYWOOD",
      .stored = "dryWood",
      .summary = {"Dry wood with the energy that a run set free",
@@ -171,11 +171,11 @@ constexpr Function functions[] = {
      .equations = {"(E - net char × char value)/H, E as in STOVE.WOODENERGY", "not defined by this standard",
                    "(E - net char × char value)/H, E as in STOVE.WOODENERGY", "f (1 - 1.12 M) - 1.5 net char"},
      .sources = {iso_18125, wbt_4_2_3, wbt_3},
-     .examples = {{{600, 0.12, 18.5, 50}, {438.7624, 5e-5}, "(9592.104 - 1475)/18.5, by hand"},
-                  {{600, 0.12, 18.5, 50, "WBT 4.2.3", omitted, 94.983, 20}, {438.2647, 5e-5}, "By hand"},
-                  {{600, 0.12, 18.5, 50, "WBT 3"}, {444.36, 1e-9}, "600 × 0.8656 - 75, by hand"},
-                  {{450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20}, {436.3337, 5e-5}, "A simmer, by hand"},
-                  {{600, 0.12, 18.5, 50, "ISO 19867-1"}, {Error::not_available}, "Not defined by this standard"}}},
+     .examples = {{{520, 0.14, 18.7, 40}, {374.5877, 5e-5}, "(8184.7896 - 1180)/18.7, by hand"},
+                  {{520, 0.14, 18.7, 40, "WBT 4.2.3", omitted, 95.85, 14.5}, {373.9861, 5e-5}, "By hand"},
+                  {{520, 0.14, 18.7, 40, "WBT 3"}, {378.464, 1e-9}, "520 × 0.8432 - 60, by hand"},
+                  {{330, 0.14, 18.7, -25, "WBT 4.2.3", omitted, 95.85, 14.5}, {316.8211, 5e-5}, "A simmer, by hand"},
+                  {{520, 0.14, 18.7, 40, "ISO 19867-1"}, {Error::not_available}, "Not defined by this standard"}}},
     {.name = "AUXILIARYENERGY",
      .stored = "auxiliaryEnergy",
      .summary = {"Energy that a fan drew", "Énergie consommée par un ventilateur", "Energía que consumió un ventilador",
@@ -190,7 +190,7 @@ constexpr Function functions[] = {
      }>,
      .equations = {"P t/efficiency of charging"},
      .sources = {definition},
-     .examples = {{{2, 30}, {3.6, 1e-12}, "2 W for 30 min, by hand"}, {{2, 30, 0.8}, {4.5, 1e-12}, "By hand"}}},
+     .examples = {{{3, 40}, {7.2, 1e-12}, "3 W for 40 min, by hand"}, {{3, 40, 0.8}, {9, 1e-12}, "By hand"}}},
 };
 
 } // namespace

@@ -5,18 +5,18 @@
 
 namespace hearthcell::log_examples {
 
-inline constexpr std::size_t minutes_of_test = 31;
+inline constexpr std::size_t minutes_of_test = 38;
 inline constexpr auto every_minute = [] {
     std::array<double, minutes_of_test> column{};
     for (std::size_t i = 0; i < column.size(); ++i)
         column[i] = double(i);
     return column;
 }();
-/// From 20 °C by 3 K/min to a plateau at 95 °C, after 25 minutes.
+/// From 14.5 °C by 2.5 K/min to a plateau at 94.5 °C, after 32 minutes.
 inline constexpr auto to_the_boil = [] {
     std::array<double, minutes_of_test> column{};
     for (std::size_t i = 0; i < column.size(); ++i)
-        column[i] = i < 25 ? 20 + 3 * double(i) : 95;
+        column[i] = i < 32 ? 14.5 + 2.5 * double(i) : 94.5;
     return column;
 }();
 inline constexpr auto with_a_spike = [] {
@@ -30,32 +30,31 @@ inline constexpr auto time_run_back = [] {
     column[12] = 10;
     return column;
 }();
-inline constexpr std::array<double, 2> around_the_boil{22.0, 24.0};
-inline constexpr std::array<double, 2> about_the_boil{93.2, 95.4};
-inline constexpr std::array<double, 2> cooling_minutes{0.0, 20.0};
-inline constexpr std::array<double, 2> cooling_temperatures{90.0, 80.0};
-// 21380 J/K, 1500 W, 5 W/K, air and start 20 °C: 20 + 300 (1 - exp(-5 t/21380)).
-inline constexpr std::array<double, 16> early_minutes{0., 1., 2.,  3.,  4.,  5.,  6.,  7.,
-                                                      8., 9., 10., 11., 12., 13., 14., 15.};
-inline constexpr std::array<double, 16> stopped_early{20.0,   24.18,  28.302, 32.367, 36.374, 40.326, 44.223, 48.066,
-                                                      51.855, 55.591, 59.275, 62.908, 66.491, 70.023, 73.506, 76.941};
+inline constexpr std::array<double, 2> around_the_boil{30.0, 32.0};
+inline constexpr std::array<double, 2> about_the_boil{94.3, 96.2};
+inline constexpr std::array<double, 2> cooling_minutes{0.0, 24.0};
+inline constexpr std::array<double, 2> cooling_temperatures{91.0, 79.0};
+// 15450 J/K, 750 W, 3.2 W/K, air and start 14.5 °C: 14.5 + 234.375 (1 - exp(-3.2 t/15450)).
+inline constexpr std::array<double, 13> early_minutes{0., 2., 4., 6., 8., 10., 12., 14., 16., 18., 20., 22., 24.};
+inline constexpr std::array<double, 13> stopped_early{14.5,   20.253, 25.866, 31.34,  36.68,  41.889, 46.97,
+                                                      51.927, 56.761, 61.477, 66.078, 70.565, 74.942};
 // The temperatures are rounded to a thousandth, which scatters by 0.3 mK.
-inline constexpr std::array<Expected, 2> the_models_boil{{{20.5021, 0.002}, {0.0005, 0.0005}}};
-// A reading every four minutes; 18:40 was typed as 8:40.
-inline constexpr std::array<double, 8> lost_digit_minutes{0.5, 4.5, 8.5, 12.5, 16.5, 26 / 3., 20.5, 24.5};
-inline constexpr std::array<double, 8> slow_readings{21.5, 33.5, 45.5, 57.5, 69.5, 76.0, 81.5, 93.5};
+inline constexpr std::array<Expected, 2> the_models_boil{{{33.5987, 0.004}, {0.001, 0.001}}};
+// A reading every five minutes, one of them late: 26:10 was typed as 6:10.
+inline constexpr std::array<double, 8> lost_digit_minutes{1., 6., 11., 16., 21., 6 + 10 / 60., 31., 36.};
+inline constexpr std::array<double, 8> slow_readings{17.0, 29.5, 42.0, 54.5, 67.0, 79.9, 92.0, 94.5};
 
 // Findings of LOGCHECK: the words, and the row they concern.
 inline constexpr std::array<Expected, 2> nothing_to_remark{{{"nothing to remark"}, {""}}};
 inline constexpr std::array<Expected, 2> a_lost_digit{
-    {{"The time runs backwards, from 16.5 to 8.67 min: did the minutes lose a digit? 18.67 min would fit."}, {6, 0}}};
+    {{"The time runs backwards, from 21 to 6.17 min: did the minutes lose a digit? 26.17 min would fit."}, {6, 0}}};
 inline constexpr std::array<Expected, 4> wild_and_half_empty{
-    {{"A reading of 105 °C stands 73 K above its neighbours: no pot jumps like that."},
+    {{"A reading of 105 °C stands 80.5 K above its neighbours: no pot jumps like that."},
      {6, 0},
      {"A time without a temperature."},
      {9, 0}}};
 inline constexpr std::array<Expected, 2> above_boiling{
-    {{"Up to 95 °C in 6 readings from here, where water boils at 92 °C at most: check probe, altitude and weather."},
-     {26, 0}}};
+    {{"Up to 94.5 °C in 6 readings from here, where water boils at 92 °C at most: check probe, altitude and weather."},
+     {33, 0}}};
 
 } // namespace hearthcell::log_examples

@@ -72,7 +72,7 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& m) { return kernels::dry_mass(mass, m); }>,
      .equations = {"m (1 - M)"},
      .sources = {definition},
-     .examples = {{{600, 0.12}, {528, 1e-9}, "Definition, by hand"}}},
+     .examples = {{{520, 0.14}, {447.2, 1e-9}, "Definition, by hand"}}},
 };
 
 } // namespace

@@ -127,8 +127,8 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::outlier},
      .equations = {"Grubbs' test, two-sided: the farthest run against (n - 1)/√n √(t²/(n - 2 + t²))"},
      .sources = {grubbs},
-     .examples = {{{one_apart}, {6, 0}, "G 2.0298 above 1.8871, recomputed with R 4.2; the sixth cell"},
-                  {{improved}, {0, 0}, "G 1.5145 below 1.8871, recomputed with R 4.2"},
+     .examples = {{{one_apart}, {6, 0}, "G 2.0288 above 1.8871, recomputed with R 4.2; the sixth cell"},
+                  {{improved}, {0, 0}, "G 1.3435 below 1.8871, recomputed with R 4.2"},
                   {{base_3}, {Error::not_available}, "Three runs tell nothing"}}},
 };
 

@@ -33,10 +33,10 @@ constexpr Function functions[] = {
      }>,
      .equations = {"time × standard rise/(end - start), × standard mass/water mass where given"},
      .sources = {wbt_3, wbt_4_2_3},
-     .examples = {{{28, 20, 94.983}, {28.006348, 5e-7}, "28 × 75/74.983, by hand"},
-                  {{17, 28, 86.6, 75, 4000, 5000}, {27.197099, 5e-7}, "By hand"},
-                  {{17, 28, 86.6}, {21.757679, 5e-7}, "By hand"},
-                  {{17, 95, 20}, {Error::number}, "The water did not warm up"}}},
+     .examples = {{{32, 14.5, 95.85}, {29.502151, 5e-7}, "32 × 75/81.35, by hand"},
+                  {{22.5, 24, 89.5, 75, 3000, 3600}, {30.916031, 5e-7}, "22.5 × 75/65.5 × 3.6/3, by hand"},
+                  {{22.5, 24, 89.5}, {25.763359, 5e-7}, "22.5 × 75/65.5, by hand"},
+                  {{22.5, 95, 14.5}, {Error::number}, "The water did not warm up"}}},
     {.name = "MODELBOILTIME",
      .stored = "modelBoilTime",
      .summary = {"Boil time under standard conditions, with heat loss",
@@ -83,10 +83,10 @@ constexpr Function functions[] = {
      .equations = {"C dT/dt = P - UA (T - air): P from the test, the time from P at standard conditions"},
      .sources = {lumped_heating, iapws_liquid},
      .examples =
-         {{{28, 20, 94.983, 20, 5000, 5, 450}, {28.020941, 5e-7}, "The closed form, computed apart"},
-          {{17, 28, 86.6, 26, 4000, 5, 450, 25, 100, 5000}, {28.104332, 5e-7}, "The closed form, computed apart"},
-          {{17, 28, 86.6, 26, 4000, 10, 450, 25, 100, 5000}, {29.611844, 5e-7}, "The closed form, computed apart"},
-          {{100, 20, 80, 20, 5000, 15, 450}, {Error::number}, "913.6 W against a loss of 1200 W: never boils"}}},
+         {{{32, 14.5, 95.85, 16, 3600, 4, 380}, {29.121158, 5e-7}, "The closed form, computed apart"},
+          {{22.5, 24, 89.5, 23, 3000, 4, 380, 25, 100, 3600}, {31.706119, 5e-7}, "The closed form, computed apart"},
+          {{22.5, 24, 89.5, 23, 3000, 8, 380, 25, 100, 3600}, {33.138370, 5e-7}, "The closed form, computed apart"},
+          {{90, 14.5, 78, 16, 3600, 14, 380}, {Error::number}, "874.7 W against a loss of 1050 W: never boils"}}},
 };
 
 } // namespace

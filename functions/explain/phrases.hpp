@@ -6,7 +6,7 @@
 
 namespace hearthcell {
 
-/// A number with the unit of its measure: 92.3163 °C.
+/// A number with the unit of its measure: 95.8503 °C.
 std::string in_words(double number, Measure measure);
 
 /// What an argument allows: a range with unit, or a list of texts.

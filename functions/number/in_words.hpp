@@ -5,7 +5,7 @@
 
 namespace hearthcell {
 
-/// Six significant digits, without a trailing zero: 92.3163, 0.12, 9592.1; large numbers to the last whole one.
+/// Six significant digits, without a trailing zero: 95.8503, 0.14, 8184.79; large numbers to the last whole one.
 std::string in_words(double number);
 
 /// To a tenth, as a temperature is shown; to a hundredth, as a time is.

@@ -132,7 +132,7 @@ TEST(Options, ValuesListsWhatStillNeedsThePackageAndSheetsThatAreLocked) {
     {
         office::Office package({.package = PACKAGE});
         office::Document document = office::Document::blank(package);
-        document.sheet(0).formula("A1", "=STOVE.BOILINGPOINT(2300)");
+        document.sheet(0).formula("A1", "=STOVE.BOILINGPOINT(1240)");
         office::asking("defining names", [&] {
             Reference<css::sheet::XNamedRanges> const names(
                 Reference<css::beans::XPropertySet>(document.model(), UNO_QUERY_THROW)->getPropertyValue("NamedRanges"),

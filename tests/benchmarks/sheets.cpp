@@ -25,9 +25,9 @@ struct Grown {
 /// In an office of its own, since memory that is given back stays with the process.
 Grown measure(office::Settings const& settings, std::string const& formula, int rows) {
     office::Office office(settings);
-    Subject(office, {formula}, {2300}, 100).measure(); // what the first call loads
+    Subject(office, {formula}, {1240}, 100).measure(); // what the first call loads
     double const before = resident(office.process_id());
-    Subject subject(office, {formula}, {2300}, rows);
+    Subject subject(office, {formula}, {1240}, rows);
     subject.measure();
     double const after = resident(office.process_id());
     return {subject.measure(), (after - before) * (1 << 20) / rows};

@@ -187,11 +187,11 @@ TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {
 }
 
 TEST(ExplainReasons, AWholeNumberInATextIsThatNumberAndAllOtherTextsAreNone) {
-    EXPECT_EQ(number("BOILINGPOINT", {"2300"}), number("BOILINGPOINT", {2300}));
+    EXPECT_EQ(number("BOILINGPOINT", {"1240"}), number("BOILINGPOINT", {1240}));
     EXPECT_EQ(number("BOILINGPOINT", {"-400"}), number("BOILINGPOINT", {-400}));
-    for (char const* text : {"", " ", "2300.5", "2300,5", "2300 m", "2e3", "+2300", "altitude", "99999999999999999999"})
+    for (char const* text : {"", " ", "1240.5", "1240,5", "1240 m", "2e3", "+1240", "altitude", "99999999999999999999"})
         EXPECT_EQ(reason("BOILINGPOINT", {text}), Reason::text_for_number) << text;
-    EXPECT_EQ(explained("BOILINGPOINT", {"2300.5"}), "altitude is the text \"2300.5\"; a number is needed.");
+    EXPECT_EQ(explained("BOILINGPOINT", {"1240.5"}), "altitude is the text \"1240.5\"; a number is needed.");
 }
 
 TEST(ExplainReasons, NumbersAreWrittenTheSameEverywhere) {

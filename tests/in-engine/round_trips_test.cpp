@@ -10,7 +10,7 @@ constexpr auto with_formulas = "B1:B7";
 void write_formulas(Sheet sheet) {
     sheet.formulas("A1", {{"0", "=STOVE.BOILINGPOINT(A2)"},
                           {"1830", "=STOVE.BOILINGPOINT(A2;1001.5)"},
-                          {"2300", "=STOVE.WATERHEAT(5000;20;95;\"WBT 4.2.3\")"},
+                          {"1240", "=STOVE.WATERHEAT(5000;20;95;\"WBT 4.2.3\")"},
                           {"", "=STOVE.USEFULHEAT(5000;20;95;;120)"}, // an argument left out in the middle
                           {"", "=STOVE.DRYMASS(1000;12)"},            // #NUM!
                           {"", "=ROUND(STOVE.AIRPRESSURE(A2);1)&\" hPa\""}});

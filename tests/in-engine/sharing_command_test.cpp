@@ -40,7 +40,7 @@ Reference<css::util::XProtectable> protection(Document const& document) {
 } // namespace
 
 TEST_F(CopyForSharing, LeavesTheOpenDocumentAsItIs) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     std::filesystem::path const file = scratch_folder() / "original.ods";
     document.save(file);
     Document const saved = Document::open(office_with_package(), file, office::Access::read_write);
@@ -49,7 +49,7 @@ TEST_F(CopyForSharing, LeavesTheOpenDocumentAsItIs) {
         set_modified(saved, modified);
         share(saved);
         EXPECT_EQ(is_modified(saved), modified);
-        EXPECT_EQ(saved.sheet(0).formula("A1"), "=HEARTHCELL.STOVE.BOILINGPOINT(2300)");
+        EXPECT_EQ(saved.sheet(0).formula("A1"), "=HEARTHCELL.STOVE.BOILINGPOINT(1240)");
         EXPECT_TRUE(comments(saved, 0).empty());
     }
     EXPECT_TRUE(content(file) == bytes);
@@ -58,7 +58,7 @@ TEST_F(CopyForSharing, LeavesTheOpenDocumentAsItIs) {
 }
 
 TEST_F(CopyForSharing, IsMadeOfReadOnlyAndProtectedDocuments) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     protection(document)->protect({});
     std::filesystem::path const file = scratch_folder() / "read only.ods";
     document.save(file);
@@ -70,7 +70,7 @@ TEST_F(CopyForSharing, IsMadeOfReadOnlyAndProtectedDocuments) {
 }
 
 TEST_F(CopyForSharing, HasNoPasswordAndSaysSo) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     office::asking("giving the document a password", [&] {
         css::beans::PropertyValue const options[] = {
             {"FilterName", 0, css::uno::Any(rtl::OUString("calc8")), css::beans::PropertyState_DIRECT_VALUE},
@@ -84,7 +84,7 @@ TEST_F(CopyForSharing, HasNoPasswordAndSaysSo) {
 }
 
 TEST_F(CopyForSharing, SaysInWordsThatASheetIsLockedByAPassword) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     protection(document)->protect("secret");
     Said const said = command(office_with_package(), document, "copy-for-sharing", copy);
     EXPECT_EQ(said.state, Said::State::failed);
@@ -120,7 +120,7 @@ TEST_F(CopyForSharing, SaysInWordsThatItCannotBeWritten) {
 }
 
 TEST_F(CopyForSharing, SaysInWordsThatTheDiskIsFullAndLeavesNoHalfCopy) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     SmallDisk const disk(scratch_folder() / "full", "size=4k");
     if (!disk.mounted())
         GTEST_SKIP() << "no small disk can be mounted here: " << disk.why_not();
@@ -133,7 +133,7 @@ TEST_F(CopyForSharing, SaysInWordsThatTheDiskIsFullAndLeavesNoHalfCopy) {
 }
 
 TEST_F(CopyForSharing, KeepsAFileThatItCannotReplace) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     SmallDisk const disk(scratch_folder() / "read only disk", "size=100k");
     std::filesystem::path const target = scratch_folder() / "read only disk" / "copy.ods";
     std::ofstream(target) << "an older copy";
@@ -146,7 +146,7 @@ TEST_F(CopyForSharing, KeepsAFileThatItCannotReplace) {
 }
 
 TEST_F(CopyForSharing, IsAnXlsxWhereItsNameSaysSo) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     sheet.formula("A2", "=STOVE.BOILINGPOINT(99999)");
     std::filesystem::path const target = scratch_folder() / "for another program.xlsx";
     Said const said = command(office_with_package(), document, "copy-for-sharing", target);
@@ -159,7 +159,7 @@ TEST_F(CopyForSharing, IsAnXlsxWhereItsNameSaysSo) {
 }
 
 TEST_F(CopyForSharing, LeavesNoFileBetweenBehind) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     auto const count = [] {
         std::filesystem::recursive_directory_iterator const all(scratch_folder());
         return std::count_if(begin(all), end(all), [](auto const& entry) {

@@ -19,8 +19,8 @@ struct Row {
 
 // Every kind of result; what each formula gives is compared with the open document, not stated here.
 constexpr Row rows[] = {
-    {"=STOVE.BOILINGPOINT(2300)", ""},
-    {"=stove.boilingpoint( 2300 ; 1000 )", ""},
+    {"=STOVE.BOILINGPOINT(1240)", ""},
+    {"=stove.boilingpoint( 1240 ; 1000 )", ""},
     {"=ROUND(STOVE.BOILINGPOINT(0);1)&\" °C\"", ""},
     {"=STOVE.BOILINGPOINT(0)>99", ""},                            // TRUE
     {"=STOVE.BOILINGPOINT(0)*1%", ""},                            // a percentage by the formula, not by the cell
@@ -70,14 +70,14 @@ TEST_F(CopyForSharing, ShowsTheSameWithoutHearthcellAsTheOpenDocument) {
 }
 
 TEST_F(CopyForSharing, KeepsEachFormulaAsTheUserSeesItInTheCellsComment) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300;1010)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240;1010)");
     sheet.formula("A2", "=STOVE.BOILINGPOINT(B1)");
     sheet.formula("A3", "=STOVE.BOILINGPOINT(1;2;3;4)"); // Err:504, which only LibreOffice knows
     comment_on(document, 0, "A2", "Measured at noon");
     share(document);
     Document const shared = received();
     std::map<std::string, std::string> const expected{
-        {"A1", "=STOVE.BOILINGPOINT(2300,1010)" + by_edition},
+        {"A1", "=STOVE.BOILINGPOINT(1240,1010)" + by_edition},
         {"A2", "Measured at noon\n\n=STOVE.BOILINGPOINT(B1)" + by_edition},
         {"A3", "=STOVE.BOILINGPOINT(1,2,3,4)\nErr:504" + by_edition}};
     EXPECT_EQ(comments(shared, 0), expected);
@@ -110,7 +110,7 @@ TEST_F(CopyForSharing, ReplacesArrayFormulasWhole) {
 }
 
 TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
-    sheet.formula("A1", "=STOVE.BOILINGPOINT(2300)");
+    sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     sheet.array_formula("B1:B2", "=STOVE.BOILINGPOINT({0|1000})");
     sheet.array_formula("C1", "=STOVE.BOILINGPOINT(0)>99");
     sheet.array_formula("C2", "=STOVE.BOILINGPOINT(0)*1%");
@@ -123,7 +123,7 @@ TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
     EXPECT_TRUE(frozen.locked_sheet.isEmpty());
     EXPECT_EQ(sheet.values("A1:D2"), before);
     EXPECT_EQ(sheet.shown_rows("A1:D2"), shown); // C and D as TRUE, as a percentage, as a time and as a date
-    EXPECT_EQ(comments(document, 0).at("A1"), "=STOVE.BOILINGPOINT(2300)" + by_edition);
+    EXPECT_EQ(comments(document, 0).at("A1"), "=STOVE.BOILINGPOINT(1240)" + by_edition);
 }
 
 } // namespace hearthcell::tests

@@ -6,11 +6,11 @@
 namespace hearthcell::tests {
 namespace {
 
-/// One run's raw readings with their standard uncertainties, as a record has them; no method, 50 g of char.
-office::TextRows const run{{"800", "2"},      {"5800", "2"}, {"20", "0.5"}, {"1000", "2"},
-                           {"94.983", "0.5"}, {"5550", "2"}, {"400", "2"},  {"0.12", "0.015"},
-                           {"18.5", "0.35"},  {"", ""},      {"50", "3"}};
-constexpr double run_uncertainty = 0.00936468; // by differences, computed apart
+/// One run's raw readings with their standard uncertainties, as a record has them; no method, 40 g of char.
+office::TextRows const run{{"760", "2"},     {"4360", "2"}, {"14.5", "0.5"}, {"950", "2"},
+                           {"95.85", "0.5"}, {"4170", "2"}, {"430", "2"},    {"0.14", "0.015"},
+                           {"18.7", "0.35"}, {"", ""},      {"40", "3"}};
+constexpr double run_uncertainty = 0.00856816; // by differences, computed apart
 
 office::TextRows turned(office::TextRows const& rows) {
     office::TextRows result(rows.front().size());
@@ -35,11 +35,11 @@ TEST_F(Calc, CarriesDoubtThroughARunInAColumnAndInARow) {
     auto const results = evaluate(
         {"=STOVE.UNCERTAINTY(\"BENCHEFFICIENCY\";A1:A11;B1:B11)", "=STOVE.UNCERTAINTY(\"BENCHEFFICIENCY\";D1:N1;D2:N2)",
          "=STOVE.UNCERTAINTY(\"BENCHEFFICIENCY\";A1:A15;B1:B15;2)", // room below
-         "=STOVE.UNCERTAINTY(\"WATERMASS\";{5;20};{0.02;2})", "=STOVE.UNCERTAINTY(\"WETBASIS\";0.15;0.01)"});
+         "=STOVE.UNCERTAINTY(\"WATERMASS\";{3.6;14.5};{0.02;2})", "=STOVE.UNCERTAINTY(\"WETBASIS\";0.15;0.01)"});
     EXPECT_NEAR(number(results[0]), run_uncertainty, 2e-8);
     EXPECT_EQ(results[1], results[0]);
     EXPECT_NEAR(number(results[2]), 2 * run_uncertainty, 4e-8);
-    EXPECT_NEAR(number(results[3]), 20.07058, 2e-5); // IAPWS SR6-08 by differences, computed apart
+    EXPECT_NEAR(number(results[3]), 20.01069, 2e-5); // IAPWS SR6-08 by differences, computed apart
     EXPECT_NEAR(number(results[4]), 0.01 / (1.15 * 1.15), 1e-12);
 }
 
@@ -50,7 +50,7 @@ TEST_F(Calc, TakesAMethodAndAMaterialAmongTheValues) {
     auto const results =
         evaluate({"=STOVE.UNCERTAINTY(\"BENCHEFFICIENCY\";A1:A11;B1:B11)",
                   "=STOVE.UNCERTAINTY(\"POTHEAT\";C1:C4;D1:D4)", "=STOVE.UNCERTAINTY(\"POTHEAT\";C1:C4;{1;0.01;0;0})"});
-    EXPECT_NEAR(number(results[0]), 0.008468660, 1e-9); // the method's own equation, by differences
+    EXPECT_NEAR(number(results[0]), 0.007838487, 1e-9); // the method's own equation, by differences
     EXPECT_NEAR(number(results[1]), 0.897 * 75 / 1000, 1e-12);
     EXPECT_EQ(results[2], CellValue(not_a_value));
 }
@@ -67,10 +67,11 @@ TEST_F(Calc, TakesCorrelationsFromASquareAndFromHalfOfIt) {
 
 TEST_F(Calc, ShowsDoubtsOwnErrorsAndThoseOfTheFunction) {
     auto const results = evaluate(
-        {"=STOVE.UNCERTAINTY(\"WATERMASS\";{5;20};{0.02;-2})", "=STOVE.UNCERTAINTY(\"WATERMASS\";{5;200};{0.02;2})",
-         "=STOVE.UNCERTAINTY(\"WATERMASS\";{5;20};{0.02;\"little\"})",
-         "=STOVE.UNCERTAINTY(\"WATERMASS\";{5;20};{0.02})", "=STOVE.UNCERTAINTY(\"FUELENERGY\";{5;20};{0.02;2})",
-         "=STOVE.UNCERTAINTY(\"NOSUCHTHING\";{5;20};{0.02;2})", "=STOVE.BUDGET(\"WATERMASS\";{5;200};{0.02;2})"});
+        {"=STOVE.UNCERTAINTY(\"WATERMASS\";{3.6;14.5};{0.02;-2})", "=STOVE.UNCERTAINTY(\"WATERMASS\";{5;200};{0.02;2})",
+         "=STOVE.UNCERTAINTY(\"WATERMASS\";{3.6;14.5};{0.02;\"little\"})",
+         "=STOVE.UNCERTAINTY(\"WATERMASS\";{3.6;14.5};{0.02})",
+         "=STOVE.UNCERTAINTY(\"FUELENERGY\";{3.6;14.5};{0.02;2})",
+         "=STOVE.UNCERTAINTY(\"NOSUCHTHING\";{3.6;14.5};{0.02;2})", "=STOVE.BUDGET(\"WATERMASS\";{5;200};{0.02;2})"});
     CellError const expected[] = {not_a_result,  not_a_result,  not_a_value, not_a_value,
                                   not_available, not_available, not_a_result};
     for (std::size_t i = 0; i < std::size(expected); ++i)
@@ -161,11 +162,11 @@ TEST_F(Calc, TakesAWholeColumnOfTimes) {
 }
 
 TEST_F(Calc, ExplainsDoubtAndTimes) {
-    auto const results = evaluate({"=STOVE.EXPLAIN(\"UNCERTAINTY\";\"DRYMASS\";{600;12};{1;0.1})",
-                                   "=STOVE.EXPLAIN(\"UNCERTAINTY\";\"WATERMASS\";{5;20};{0.02;2};2)",
+    auto const results = evaluate({"=STOVE.EXPLAIN(\"UNCERTAINTY\";\"DRYMASS\";{520;14};{1;0.1})",
+                                   "=STOVE.EXPLAIN(\"UNCERTAINTY\";\"WATERMASS\";{3.6;14.5};{0.02;2};2)",
                                    "=STOVE.EXPLAIN(\"MINUTES\";1.325)", "=STOVE.EXPLAIN(\"MINUTES\";\"1.08.20\")"});
-    EXPECT_NE(text(results[0]).find("moisture is 12, outside 0 to 0.75"), std::string::npos);
-    EXPECT_NE(text(results[1]).find("Fine: uncertainty 40.1412."), std::string::npos);
+    EXPECT_NE(text(results[0]).find("moisture is 14, outside 0 to 0.75"), std::string::npos);
+    EXPECT_NE(text(results[1]).find("Fine: uncertainty 40.0214."), std::string::npos);
     EXPECT_NE(text(results[2]).find("Say how it was typed"), std::string::npos);
     EXPECT_NE(text(results[3]).find("\"1.08.20\""), std::string::npos);
 }

@@ -12,18 +12,18 @@ namespace hearthcell::tests {
 namespace {
 
 PublishedTable const linear{
-    {"NORMALBOILTIME", {28, 20, 94.983}, {28.006348, half(1e-6)}, "28 × 75/74.983, by hand"},
-    {"NORMALBOILTIME", {17, 28, 86.6}, {21.757679, half(1e-6)}, "17 × 75/58.6, by hand"},
-    {"NORMALBOILTIME", {17, 28, 86.6, 75, 4000, 5000}, {27.197099, half(1e-6)}, "× 5/4, by hand"},
-    {"NORMALBOILTIME", {17, 28, 86.6, omitted, 4000, 5000}, {27.197099, half(1e-6)}, "75 K is the default"},
+    {"NORMALBOILTIME", {32, 14.5, 95.85}, {29.502151, half(1e-6)}, "32 × 75/81.35, by hand"},
+    {"NORMALBOILTIME", {22.5, 24, 89.5}, {25.763359, half(1e-6)}, "22.5 × 75/65.5, by hand"},
+    {"NORMALBOILTIME", {22.5, 24, 89.5, 75, 3000, 3600}, {30.916031, half(1e-6)}, "× 6/5, by hand"},
+    {"NORMALBOILTIME", {22.5, 24, 89.5, omitted, 3000, 3600}, {30.916031, half(1e-6)}, "75 K is the default"},
     {"NORMALBOILTIME", {30, 20, 80, 60}, {30, 1e-14}, "Nothing to correct, by hand"},
-    {"NORMALBOILTIME", {17, 95, 20}, {Error::number}, "The water cooled"},
-    {"NORMALBOILTIME", {17, 28, 86.6, 75, 4000}, {Error::number}, "A mass without its standard"},
-    {"NORMALBOILTIME", {17, 28, 86.6, 75, omitted, 5000}, {Error::number}, "A standard without its mass"},
+    {"NORMALBOILTIME", {22.5, 95, 20}, {Error::number}, "The water cooled"},
+    {"NORMALBOILTIME", {22.5, 24, 89.5, 75, 3000}, {Error::number}, "A mass without its standard"},
+    {"NORMALBOILTIME", {22.5, 24, 89.5, 75, omitted, 3600}, {Error::number}, "A standard without its mass"},
 };
 
 TEST(NormalBoilTime, NeedsARise) {
-    EXPECT_EQ(reason("NORMALBOILTIME", {17, 80, 80}), Reason::end_not_above_start);
+    EXPECT_EQ(reason("NORMALBOILTIME", {22.5, 80, 80}), Reason::end_not_above_start);
     EXPECT_EQ(reason("MODELBOILTIME", {28, 80, 80, 20, 5000, 5}), Reason::end_not_above_start);
     EXPECT_EQ(reason("MODELBOILTIME", {28, 20, 95, 20, 5000, 5, 0, 90, 90}), Reason::end_not_above_start);
 }
@@ -34,14 +34,14 @@ TEST(NormalBoilTime, IsInProportionToRiseAndMass) {
 
 constexpr std::string_view apart = "The closed form with SR6-08, computed apart; inputs invented";
 PublishedTable const model{
-    {"MODELBOILTIME", {28, 20, 94.983, 20, 5000, 0, 450}, {28.019513, half(1e-6)}, apart},
-    {"MODELBOILTIME", {28, 20, 94.983, 20, 5000, 5, 450}, {28.020941, half(1e-6)}, apart},
-    {"MODELBOILTIME", {28, 20, 94.983, 20, 5000, 10, 450}, {28.022813, half(1e-6)}, apart},
-    {"MODELBOILTIME", {17, 28, 86.6, 26, 4000, 0, 450, 25, 100, 5000}, {27.078736, half(1e-6)}, apart},
-    {"MODELBOILTIME", {17, 28, 86.6, 26, 4000, 5, 450, 25, 100, 5000}, {28.104332, half(1e-6)}, apart},
-    {"MODELBOILTIME", {17, 28, 86.6, 26, 4000, 10, 450, 25, 100, 5000}, {29.611844, half(1e-6)}, apart},
-    {"MODELBOILTIME", {17, 28, 86.6, 26, 4000, 10, 450, omitted, omitted, 5000}, {29.611844, half(1e-6)}, "Defaults"},
-    {"MODELBOILTIME", {100, 20, 80, 20, 5000, 15, 450}, {Error::number}, "913.6 W against 1200 W: never boils"},
+    {"MODELBOILTIME", {32, 14.5, 95.85, 16, 3600, 0, 380}, {29.515003, half(1e-6)}, apart},
+    {"MODELBOILTIME", {32, 14.5, 95.85, 16, 3600, 4, 380}, {29.121158, half(1e-6)}, apart},
+    {"MODELBOILTIME", {32, 14.5, 95.85, 16, 3600, 8, 380}, {28.525308, half(1e-6)}, apart},
+    {"MODELBOILTIME", {22.5, 24, 89.5, 23, 3000, 0, 380, 25, 100, 3600}, {30.788620, half(1e-6)}, apart},
+    {"MODELBOILTIME", {22.5, 24, 89.5, 23, 3000, 4, 380, 25, 100, 3600}, {31.706119, half(1e-6)}, apart},
+    {"MODELBOILTIME", {22.5, 24, 89.5, 23, 3000, 8, 380, 25, 100, 3600}, {33.138370, half(1e-6)}, apart},
+    {"MODELBOILTIME", {22.5, 24, 89.5, 23, 3000, 8, 380, omitted, omitted, 3600}, {33.138370, half(1e-6)}, "Defaults"},
+    {"MODELBOILTIME", {90, 14.5, 78, 16, 3600, 14, 380}, {Error::number}, "874.7 W against 1050 W: never boils"},
     {"MODELBOILTIME", {28, 95, 20, 20, 5000, 5}, {Error::number}, "The water cooled"},
     {"MODELBOILTIME", {28, 20, 95, 20, 5000, 5, 0, 95, 90}, {Error::number}, "Standard end below standard start"},
 };

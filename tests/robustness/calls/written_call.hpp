@@ -1,5 +1,5 @@
 #pragma once
-// A call as a line of text: BOILINGPOINT(2300; ), SERIES([1 2 _ 4]; 0.95), MINUTES("31:40"), UNCERTAINTY("DRYMASS"; …).
+// A call as a line of text: BOILINGPOINT(1240; ), SERIES([1 2 _ 4]; 0.95), MINUTES("31:40"), UNCERTAINTY("DRYMASS"; …).
 //
 // Arguments are separated by semicolons; an empty one is left out. A number is decimal, inf, -inf, or 0x and the sixteen
 // hexadecimal digits of its bits. A block stands in brackets, its cells apart by blanks: a column, or with a / between
