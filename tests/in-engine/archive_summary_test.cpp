@@ -64,8 +64,8 @@ TEST_F(ArchiveSummary, OpensWithItsPagesFiguresAndCharts) {
                                 {"2016", "2", "2", "14"},
                                 {"2017", "2", "2", "14"},
                                 {"2019", "3", "2", "7"}}));
-    EXPECT_EQ(document.sheet("Largest changes").shown("A5"), "2016/twig-stove-1.fods");
-    EXPECT_EQ(document.sheet("Largest changes").shown("F5"), "+6.584%");
+    EXPECT_EQ(document.sheet("Largest changes").shown("A5"), "2016/flat-grate-1.fods");
+    EXPECT_EQ(document.sheet("Largest changes").shown("F5"), "+5.101%");
     EXPECT_EQ(charts_on(document.sheet("By function"), document), 1);
     EXPECT_EQ(charts_on(document.sheet("How far"), document), 1);
     EXPECT_EQ(charts_on(document.sheet("Collected"), document), 2);
