@@ -3,6 +3,7 @@
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/sources.hpp"
+#include "functions/kernels/performance_tier.hpp"
 #include "functions/kernels/statistics/comparison.hpp"
 #include "functions/kernels/statistics/outlier.hpp"
 #include "functions/kernels/statistics/sample_size.hpp"
@@ -113,14 +114,11 @@ constexpr Function functions[] = {
                   {{5, 10}, {Error::number}, "Per cent typed without the sign"}}},
     {.name = "OUTLIER",
      .stored = "outlier",
-     .summary = {"Which run stands apart from the others, 0 for none", "Quel essai s’écarte des autres, 0 si aucun",
-                 "Qué ensayo se aparta de los demás, 0 si ninguno",
-                 "Jaribio lipi liko mbali na mengine, 0 ikiwa hakuna"},
+     .summary = {"Which run is an outlier, 0 for none", "Quel essai est aberrant, 0 si aucun",
+                 "Qué ensayo es atípico, 0 si ninguno", "Jaribio lipi si la kawaida, 0 ikiwa hakuna"},
      .arguments = {values, confidence},
-     .result = {.name = {"place of the run that stands apart (0: none)",
-                         "rang de l’essai qui s’écarte (0\u00a0: aucun)",
-                         "posición del ensayo que se aparta (0: ninguno)",
-                         "nafasi ya jaribio lililo mbali (0: hakuna)"},
+     .result = {.name = {"place of the outlier (0: none)", "rang de l’essai aberrant (0\u00a0: aucun)",
+                         "posición del ensayo atípico (0: ninguno)", "nafasi ya jaribio lisilo la kawaida (0: hakuna)"},
                 .measure = Measure::ratio,
                 .low = 0,
                 .high = 1e9},

@@ -52,7 +52,7 @@ TEST_P(Template, ShowsNoErrorAndOnePageASheetWhileItIsEmpty) {
     workbook.recalculate();
     expect_no_errors(workbook, "empty");
     for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
-        EXPECT_EQ(workbook.sheet(sheet).shown("A3"), edition + in_language(" is at work."));
+        EXPECT_EQ(workbook.sheet(sheet).shown("A3"), edition + in_language(" is active."));
     expect_a_page_a_sheet(workbook, name());
 }
 
@@ -113,7 +113,7 @@ TEST_P(Template, SaysThatItWasMadeForAnotherEdition) {
         formula.replace(at, std::string_view(edition).size(), "Hearthcell 99");
     ASSERT_EQ(faults_of_protection(workbook, 0), ""); // lifts it
     sheet.formula("A3", formula);
-    EXPECT_EQ(sheet.shown("A3"), edition + in_language(" is at work, but this sheet was made for ") + "Hearthcell 99" +
+    EXPECT_EQ(sheet.shown("A3"), edition + in_language(" is active, but this sheet was made for ") + "Hearthcell 99" +
                                      in_language(": results may differ."));
 }
 

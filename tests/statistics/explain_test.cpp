@@ -53,7 +53,7 @@ TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {
     EXPECT_EQ(explained("SAVING", {column({5, 6}), column({5, 7}), 0.95, std::string("yes")}),
               "pooled variance is the text \"yes\"; a number is needed.");
     EXPECT_EQ(explained("OUTLIER", {column({5, 6, 7, 8})}),
-              "values hold fewer than five runs; below that no run can be told to stand apart.");
+              "values hold fewer than five runs; below that no outlier can be told.");
     EXPECT_EQ(explained("RUNSNEEDED", {0.4, 0.001}),
               "More than 10000 runs of each variant would be needed: the change is too small against the scatter.");
 }

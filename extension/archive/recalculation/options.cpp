@@ -72,7 +72,7 @@ void describe(CLI::App& app, Raw& raw) {
         "Joins the reports of several runs: INPUT are their output folders, on this machine or reached through "
         "it. They must have had the same package, options and base");
     app.add_flag("--no-summary{false}", options.summary, "Without summary.ods");
-    app.add_option("--workers", options.workers, "LibreOffice processes at work")
+    app.add_option("--workers", options.workers, "LibreOffice processes side by side")
         ->type_name("N")
         ->capture_default_str()
         ->check(CLI::Range(1, 1024).description(""));

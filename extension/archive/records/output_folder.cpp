@@ -28,7 +28,7 @@ OutputFolder::OutputFolder(std::filesystem::path const& output) : state_(Records
     if (lock_ < 0)
         throw std::system_error(errno, std::generic_category(), output.string());
     if (::flock(lock_, LOCK_EX | LOCK_NB) != 0)
-        throw std::runtime_error("another run is at work in " + output.string());
+        throw std::runtime_error("another run is active in " + output.string());
     // The room is in the lock's own file, which is there all the time anyway.
     if (int const problem = ::posix_fallocate(lock_, 0, kept_room); problem != 0)
         throw std::system_error(problem, std::generic_category(), output.string());
@@ -51,7 +51,7 @@ QuietFolder::QuietFolder(std::filesystem::path const& output) {
         throw std::runtime_error("there is no run in " + output.string());
     if (::flock(lock_, LOCK_SH | LOCK_NB) != 0) {
         ::close(lock_);
-        throw std::runtime_error("a run is at work in " + output.string());
+        throw std::runtime_error("a run is active in " + output.string());
     }
 }
 
