@@ -7,6 +7,8 @@
 #include "extension/archive/workers/pool.hpp"
 #include "extension/archive/workers/task.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <csignal>
 #include <iostream>
 

@@ -3,6 +3,8 @@
 #include "extension/archive/report/pages.hpp"
 #include "functions/edition.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace hearthcell::archive {
 namespace {
 

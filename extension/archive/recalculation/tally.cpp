@@ -2,6 +2,8 @@
 
 #include "extension/archive/recalculation/formula.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <cmath>
 

@@ -3,7 +3,7 @@
 
 #include "extension/archive/recalculation/change.hpp"
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <array>
 #include <cstdint>

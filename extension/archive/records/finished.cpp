@@ -3,6 +3,8 @@
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/records/csv.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace hearthcell::archive {
 
 using nlohmann::json;

@@ -3,6 +3,8 @@
 #include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/finished.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace hearthcell::archive {
 namespace {
 

@@ -1,5 +1,7 @@
 #include "extension/archive/report/page.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace hearthcell::archive {
 
 using nlohmann::json;

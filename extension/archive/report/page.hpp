@@ -1,7 +1,7 @@
 #pragma once
 // A page of the summary before it is drawn: what stands on it, and not how that is done in an office.
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <string>
 #include <variant>

@@ -7,6 +7,8 @@
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
+#include <array>
+
 namespace hearthcell::archive {
 
 // Dark enough to be told apart on paper without colours, too.

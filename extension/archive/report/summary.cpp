@@ -3,6 +3,8 @@
 #include "extension/terminal/text_table.hpp"
 #include "functions/catalogue/catalogue.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <array>
 #include <cstdio>

@@ -1,5 +1,7 @@
 #include "extension/archive/workers/message.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <sys/socket.h>
 
 #include <cerrno>

@@ -2,7 +2,7 @@
 // How scheduler and workers talk: small JSON texts over a socket that keeps texts apart.
 // A worker is a fork of the scheduler and knows the list of workbooks, so that only numbers of it travel.
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <optional>
 

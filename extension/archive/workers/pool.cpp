@@ -2,6 +2,8 @@
 
 #include "extension/archive/workers/seat.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <poll.h>
 #include <stdlib.h>
 #include <sys/signalfd.h>

@@ -3,6 +3,8 @@
 #include "extension/archive/workers/message.hpp"
 #include "extension/archive/workers/worker.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <sys/socket.h>
 #include <sys/wait.h>
 #include <unistd.h>

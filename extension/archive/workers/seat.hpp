@@ -3,7 +3,7 @@
 
 #include "extension/archive/workers/task.hpp"
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <chrono>
 #include <filesystem>

@@ -12,6 +12,8 @@
 #include "extension/archive/workers/watchdog.hpp"
 #include "extension/office/text.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <poll.h>
 #include <unistd.h>
 
