@@ -1,6 +1,7 @@
 #include "reports.hpp"
 
 #include "flat_odf.hpp"
+#include "tests/support/all_below.hpp"
 #include "tests/support/content.hpp"
 
 #include <sys/stat.h>
@@ -137,9 +138,9 @@ testing::AssertionResult says(std::string const& field, Held const& value) {
 
 std::set<std::string> copies(fs::path const& output) {
     std::set<std::string> found;
-    for (auto const& entry : fs::recursive_directory_iterator(output))
-        if (entry.is_regular_file() && is_workbook(entry.path()) && entry.path() != output / "summary.ods")
-            found.insert(entry.path().lexically_relative(output));
+    for (fs::path const& file : all_below(output))
+        if (fs::is_regular_file(file) && is_workbook(file) && file != output / "summary.ods")
+            found.insert(file.lexically_relative(output));
     return found;
 }
 

@@ -1,5 +1,6 @@
 #include "run.hpp"
 
+#include "tests/support/all_below.hpp"
 #include "tests/support/content.hpp"
 
 #include <fcntl.h>
@@ -10,6 +11,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <chrono>
 #include <iterator>
 #include <sstream>
 #include <stdexcept>
@@ -139,8 +141,8 @@ bool Running::running() {
     return !status_;
 }
 
-int Running::wait(std::chrono::seconds at_most) {
-    auto const end = std::chrono::steady_clock::now() + at_most;
+int Running::wait() {
+    auto const end = std::chrono::steady_clock::now() + 1h; // however busy the machine is
     while (running()) {
         if (std::chrono::steady_clock::now() > end)
             throw std::runtime_error("the run does not end; so far it said: " + said() + complained());
@@ -173,8 +175,8 @@ std::string Running::complained() const {
 Words Running::left_behind() const {
     Words left;
     for (char const* place : {"scratch", "home"})
-        for (auto const& entry : fs::recursive_directory_iterator(temporary_ / place))
-            left.push_back(entry.path());
+        for (fs::path const& file : all_below(temporary_ / place))
+            left.push_back(file);
     for (pid_t const process : all_processes()) { // every process of the run has the folder in its environment
         std::string const at = "/proc/" + std::to_string(process);
         if (content(at + "/environ").find(temporary_.string()) != std::string::npos)

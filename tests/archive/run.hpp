@@ -3,7 +3,6 @@
 
 #include <sys/types.h>
 
-#include <chrono>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -28,8 +27,8 @@ public:
     Running(Running const&) = delete;
     Running& operator=(Running const&) = delete;
 
-    /// The exit status once it has ended, 128 + the signal when a signal ended it. Throws when it takes longer.
-    int wait(std::chrono::seconds at_most = std::chrono::seconds(400));
+    /// The exit status once it has ended, 128 + the signal when a signal ended it. Throws after an hour.
+    int wait();
     [[nodiscard]] bool running();
 
     void send(int signal) const;

@@ -4,6 +4,7 @@
 
 #include "extension/office/process.hpp"
 #include "extension/office/text.hpp"
+#include "tests/support/all_below.hpp"
 #include "tests/support/content.hpp"
 #include "tests/support/small_disk.hpp"
 
@@ -161,9 +162,8 @@ TEST_F(CopyForSharing, IsAnXlsxWhereItsNameSaysSo) {
 TEST_F(CopyForSharing, LeavesNoFileBetweenBehind) {
     sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
     auto const count = [] {
-        std::filesystem::recursive_directory_iterator const all(scratch_folder());
-        return std::count_if(begin(all), end(all), [](auto const& entry) {
-            return entry.path().string().find("/profile/") == std::string::npos && entry.is_regular_file();
+        return std::ranges::count_if(all_below(scratch_folder()), [](std::filesystem::path const& file) {
+            return file.string().find("/profile/") == std::string::npos && std::filesystem::is_regular_file(file);
         });
     };
     share(document);
