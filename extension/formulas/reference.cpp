@@ -147,6 +147,14 @@ Reference reference_of(Token const& token) {
     return found ? found->reference : Reference{};
 }
 
+std::string_view file_named_by(Token const& token) {
+    if (token.kind == TokenKind::reference)
+        return reference_of(token).file;
+    bool const is_quoted = token.kind == TokenKind::name && token.text.starts_with('\'');
+    std::size_t const end = is_quoted ? past_quotes(token.text, 0) : 0;
+    return token.text.substr(0, token.text.substr(end).starts_with('#') ? end : 0);
+}
+
 std::optional<LocalName> local_name_in(std::string_view text) {
     text.remove_prefix(text.starts_with('$') ? 1 : 0);
     // A sheet's name that has a dot in it stands in quotes.

@@ -33,6 +33,9 @@ std::optional<FoundReference> reference_at(std::string_view formula, std::size_t
 /// Of a token that is one.
 Reference reference_of(Token const& token);
 
+/// The other file that a reference or name belongs to, with its quotes; empty where it is of this workbook.
+std::string_view file_named_by(Token const& token);
+
 /// A name as it is written with the sheet that it belongs to: 'My sheet'.local. Nothing where there is no such sheet.
 struct LocalName {
     std::string_view sheet, name; // the sheet with its quotes, where it has any

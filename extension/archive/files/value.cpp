@@ -1,5 +1,7 @@
 #include "extension/archive/files/value.hpp"
 
+#include "extension/formulas/reference.hpp"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -23,10 +25,7 @@ constexpr std::string_view numbered_error = "Err:";
 } // namespace
 
 std::string cell_name(Place const& place) {
-    std::string letters;
-    for (int rest = place.column + 1; rest > 0; rest = (rest - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
-    return letters + std::to_string(place.row + 1);
+    return formulas::cell_name(place.column, place.row);
 }
 
 std::string error_text(int code) {

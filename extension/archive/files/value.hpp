@@ -1,19 +1,14 @@
 #pragma once
 // A place on a sheet, and what a cell can hold: a number, a text, an error.
 
-#include <compare>
+#include "extension/formulas/place.hpp"
+
 #include <string>
 #include <variant>
 
 namespace hearthcell::archive {
 
-/// A cell: all three count from 0.
-struct Place {
-    int sheet = 0;
-    int row = 0;
-    int column = 0;
-    auto operator<=>(Place const&) const = default;
-};
+using formulas::Place;
 
 /// "B7"
 std::string cell_name(Place const& place);

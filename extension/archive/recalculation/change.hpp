@@ -2,8 +2,10 @@
 // One result that is another one now.
 
 #include "extension/archive/files/stored.hpp"
+#include "functions/catalogue/catalogue.hpp"
 
 #include <optional>
+#include <set>
 #include <string>
 
 namespace hearthcell::archive {
@@ -25,7 +27,8 @@ struct Change {
     std::optional<double> relative; // of the number before
     ChangeKind kind = ChangeKind::number;
     Volatility volatility = Volatility::none;
-    bool own = false; // reads no cell that has changed: it is computed in another way now
+    std::set<Function const*> functions; // of ours, that the formula calls, be it through names
+    bool own = false;                    // reads no cell that has changed: it is computed in another way now
 };
 
 /// Calc's error where a formula would have to ask another file or the net, and must not.

@@ -1,28 +1,14 @@
 #include "extension/archive/recalculation/comparison.hpp"
 
 #include "extension/archive/recalculation/causes.hpp"
-#include "extension/archive/recalculation/formula.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
+#include "extension/archive/recalculation/meanings.hpp"
+#include "extension/formulas/our_functions.hpp"
 
 #include <algorithm>
 
 namespace hearthcell::archive {
 namespace {
-
-Scope scope_of(office::Document const& workbook) {
-    Scope scope;
-    int const sheets = workbook.sheets();
-    for (int sheet = 0; sheet < sheets; ++sheet)
-        scope.sheets.push_back(workbook.sheet(sheet).name());
-    for (office::NamedBlock const& block : workbook.named_blocks()) {
-        auto const sheet = std::find(scope.sheets.begin(), scope.sheets.end(), block.sheet);
-        Range range;
-        if (sheet != scope.sheets.end() &&
-            read_range(block.range, static_cast<int>(sheet - scope.sheets.begin()), range))
-            scope.names[upper(block.name)] = range;
-    }
-    return scope;
-}
 
 /// Calc does not keep a saved result whose link it must not follow, unless the file holds a copy of what was linked.
 bool lost_its_link(Stored const& before, Value const& after) {
@@ -54,7 +40,7 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
             return;
         Change change;
         change.place = place;
-        change.formula = with_original_links(as_shown(formula()), places);
+        change.formula = with_original_links(formulas::as_shown(formula()), places);
         change.before = before.value;
         change.after = after;
         change.relative = relative_change(before.value, after);
@@ -65,11 +51,17 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
         return all;
     std::sort(all.changes.begin(), all.changes.end(),
               [](Change const& a, Change const& b) { return a.place < b.place; });
-    Scope const scope = scope_of(workbook); // a question for every name: only where it is needed
-    for (Change& change : all.changes)
-        change.sheet = scope.sheets.at(static_cast<std::size_t>(change.place.sheet));
-    mark_volatile(all.changes, scope);
-    mark_own(all.changes, set, scope);
+    Meanings const meanings(workbook);
+    Read read;
+    for (Change& change : all.changes) {
+        change.sheet = meanings.sheet(change.place);
+        change.functions = meanings.functions(change.formula, change.place);
+        if (meanings.is_volatile(change.formula, change.place))
+            change.volatility = Volatility::itself;
+        read.push_back(meanings.reads(change.formula, change.place));
+    }
+    mark_what_follows(all.changes, read);
+    mark_own(all.changes, set, read);
     for (Change const& change : all.changes)
         all.tally.count(change);
     return all;

@@ -1,5 +1,8 @@
 #include "extension/archive/recalculation/links.hpp"
 
+#include "extension/formulas/quotes.hpp"
+#include "extension/formulas/reference.hpp"
+#include "extension/formulas/rewriting.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -8,7 +11,6 @@
 #include <osl/file.hxx>
 #include <rtl/uri.hxx>
 
-#include <algorithm>
 #include <set>
 
 namespace css = com::sun::star;
@@ -53,21 +55,22 @@ std::string external_links(office::Document const& workbook) {
     });
 }
 
-std::string with_original_links(std::string formula, Places const& places) {
+std::string with_original_links(std::string const& formula, Places const& places) {
     std::filesystem::path top = places.copy;
     for (int level = 0; level < folders_above_copy; ++level)
         top = top.parent_path();
     std::string const ours = narrow(office::file_url(top)) + "/";
-    for (auto at = formula.find(ours); at != std::string::npos; at = formula.find(ours, at + 1)) {
-        auto const end = std::min(formula.find('\'', at), formula.size());
+    return formulas::rewritten(formula, [&](formulas::Token const& token) -> std::optional<std::string> {
+        std::string_view const file = formulas::file_named_by(token);
+        std::string const url = formulas::unquoted(file);
         rtl::OUString path;
-        if (osl::FileBase::getSystemPathFromFileURL(office::wide(formula.substr(at, end - at)), path) !=
-            osl::FileBase::E_None)
-            continue;
+        if (!url.starts_with(ours) ||
+            osl::FileBase::getSystemPathFromFileURL(office::wide(url), path) != osl::FileBase::E_None)
+            return std::nullopt;
         auto const relative = std::filesystem::path(narrow(path)).lexically_relative(places.copy);
-        formula.replace(at, end - at, narrow(office::file_url(places.original / relative)));
-    }
-    return formula;
+        std::string const original = narrow(office::file_url(places.original / relative));
+        return formulas::with_replacements(token.text, {{file, formulas::quoted(original, '\'')}});
+    });
 }
 
 } // namespace hearthcell::archive

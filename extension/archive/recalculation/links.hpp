@@ -17,7 +17,7 @@ struct Places {
 std::string external_links(office::Document const& workbook);
 
 /// A formula whose links to files are those of the original. The office resolves a relative one from the private copy.
-std::string with_original_links(std::string formula, Places const& places);
+std::string with_original_links(std::string const& formula, Places const& places);
 
 /// How deep below its worker's own folder a private copy must lie, so that links to folders above it stay apart.
 inline constexpr int folders_above_copy = 9;

@@ -1,14 +1,17 @@
 #include "extension/archive/recalculation/named_cells.hpp"
 
 #include "extension/archive/files/problem.hpp"
-#include "extension/archive/recalculation/formula.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/when.hpp"
+#include "extension/formulas/our_functions.hpp"
+#include "extension/formulas/quotes.hpp"
+#include "extension/formulas/reference.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/lang/IndexOutOfBoundsException.hpp>
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
@@ -60,33 +63,16 @@ std::optional<Target> in_names(css::uno::Any const& owner, std::string const& na
     return std::nullopt;
 }
 
-/// "'My sheet'.$B$4" → My sheet, B4
-std::optional<std::pair<std::string, std::string>> sheet_and_cell(std::string const& name) {
-    auto const dot = name.rfind('.');
-    if (dot == std::string::npos || dot == 0)
-        return std::nullopt;
-    std::string sheet = name.substr(name.front() == '$' ? 1 : 0, dot - (name.front() == '$' ? 1 : 0));
-    std::string cell = name.substr(dot + 1);
-    std::erase(cell, '$');
-    if (sheet.size() > 2 && sheet.front() == '\'' && sheet.back() == '\'') {
-        sheet = sheet.substr(1, sheet.size() - 2);
-        for (auto at = sheet.find("''"); at != std::string::npos; at = sheet.find("''", at + 1))
-            sheet.erase(at, 1);
-    }
-    return std::pair(sheet, cell);
-}
-
 std::optional<Target> in_sheet(office::Document const& workbook, std::string const& name) {
-    auto const parts = sheet_and_cell(name);
+    auto const address = formulas::address_in(name);
     Reference<css::container::XNameAccess> const sheets(workbook.model()->getSheets(), UNO_QUERY_THROW);
-    if (!parts || !sheets->hasByName(wide(parts->first)))
+    if (!address || !sheets->hasByName(wide(address->sheet)))
         return std::nullopt;
-    Reference<css::table::XCellRange> const sheet(sheets->getByName(wide(parts->first)), UNO_QUERY_THROW);
+    Reference<css::table::XCellRange> const sheet(sheets->getByName(wide(address->sheet)), UNO_QUERY_THROW);
+    auto const [top, left, bottom, right] = address->block;
     try {
-        return Target{only_cell(sheet->getCellRangeByName(wide(parts->second)), name), {}};
-    } catch (css::lang::DisposedException const&) {
-        throw;
-    } catch (css::uno::RuntimeException const&) { // this is how the office says 'no address'
+        return Target{only_cell(sheet->getCellRangeByPosition(left, top, right, bottom), name), {}};
+    } catch (css::lang::IndexOutOfBoundsException const&) { // this office knows no sheets of that size
         return std::nullopt;
     }
 }
@@ -146,7 +132,7 @@ void put(Target const& target, Assignment const& assignment) {
 
 Assignment read_assignment(std::string const& text) {
     // A sheet's name in quotes may hold the sign, too.
-    auto const after_quotes = text.starts_with('\'') ? text.rfind('\'', text.find('=', text.find('\'', 1))) : 0;
+    auto const after_quotes = text.starts_with('\'') ? formulas::past_quotes(text, 0) : 0;
     auto const sign = text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
     if (sign == std::string::npos || sign == 0)
         throw std::invalid_argument("'" + text + "' is not NAME=VALUE");
@@ -180,7 +166,7 @@ Collected collect(office::Document const& workbook, std::string const& name) {
             return {};
         if (target->constant.is())
             return {narrow(target->constant->getContent()), {}, true};
-        Function const* const function = only_call(narrow(target->cell->getFormula()));
+        Function const* const function = formulas::only_call(narrow(target->cell->getFormula()));
         std::string unit;
         if (function != nullptr)
             unit =

@@ -1,7 +1,5 @@
 #include "extension/archive/recalculation/tally.hpp"
 
-#include "extension/archive/recalculation/formula.hpp"
-
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -43,10 +41,10 @@ void Tally::count(Change const& change) {
         return;
     }
     ++kinds[std::string(words(change.kind))];
-    auto names = functions_in(change.formula);
-    if (names.empty())
-        names.push_back(nullptr);
-    for (Function const* const function : names) {
+    std::set<Function const*> called = change.functions;
+    if (called.empty())
+        called.insert(nullptr);
+    for (Function const* const function : called) {
         Group& group = functions[function == nullptr ? std::string() : "STOVE." + std::string(function->name)];
         ++group.cells;
         group.own += change.own ? 1 : 0;
