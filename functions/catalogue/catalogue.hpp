@@ -12,7 +12,7 @@ struct Group {
     std::span<Function const> functions;
 };
 
-std::array<Group, 8> catalogue();
+std::array<Group, 9> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case.
 Function const* find_function(std::string_view name);

@@ -16,6 +16,9 @@ inline constexpr std::array<double, 6> about_zero{-1, 1, -2, 2, -3, 3};
 inline constexpr std::array<double, 1> one_run{518};
 inline constexpr std::array<double, 3> all_alike{0.1, 0.1, 0.1};
 inline constexpr std::array<double, 7> one_apart{32.4, 31.9, blank, 32.7, 32.0, 38.6, 32.3};
+// Daily fuel of seven households in g, before and after.
+inline constexpr std::array<double, 7> before{812, 640, 1105, blank, 930, 720, 860};
+inline constexpr std::array<double, 7> after{655, 560, 870, 700, 741, 610, 690};
 inline constexpr std::array<double, 10> sleep_1{0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0};
 inline constexpr std::array<double, 10> sleep_2{1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4};
 
@@ -43,10 +46,10 @@ inline constexpr std::array<Expected, 6> pooled_saving{{{0.109908883827, 5e-13},
                                                         {10, 0},
                                                         {0.95, 0}}};
 inline constexpr std::array<Expected, 6> own_saving{{{0.109908883827, 5e-13},
-                                                     {0.0786855444596, 5e-14},
-                                                     {0.140100199615, 5e-13},
-                                                     {2.03818698063e-5, 5e-17},
-                                                     {9.99347982442, 5e-12},
+                                                     {0.0786880107314, 5e-14},
+                                                     {0.140112070481, 5e-13},
+                                                     {2.12623153943e-05, 5e-17},
+                                                     {9.91852491278, 5e-12},
                                                      {0.95, 0}}};
 inline constexpr std::array<Expected, 6> pooled_saving_of_3{{{0.122737556561, 5e-13},
                                                              {0.0635027879281, 5e-14},
@@ -55,16 +58,59 @@ inline constexpr std::array<Expected, 6> pooled_saving_of_3{{{0.122737556561, 5e
                                                              {4, 0},
                                                              {0.95, 0}}};
 inline constexpr std::array<Expected, 6> own_saving_of_3{{{0.122737556561, 5e-13},
-                                                          {0.0638048681454, 5e-14},
-                                                          {0.177837477623, 5e-13},
-                                                          {0.00509826404963, 5e-14},
-                                                          {3.99497569907, 5e-12},
+                                                          {0.0635918609909, 5e-14},
+                                                          {0.177829163401, 5e-13},
+                                                          {0.00549698906008, 5e-15},
+                                                          {3.89410171996, 5e-12},
                                                           {0.95, 0}}};
 inline constexpr std::array<Expected, 6> unbounded_saving{{{0.108695652174, 5e-13},
                                                            {Error::not_available},
                                                            {Error::not_available},
-                                                           {0.927966017456, 5e-13},
-                                                           {1.00130038637, 5e-12},
+                                                           {0.927969770225, 5e-13},
+                                                           {1.00103305758, 5e-12},
                                                            {0.95, 0}}};
+
+inline constexpr std::array<Expected, 8> change_of_households{{{-156.833333333, 5e-9},
+                                                               {-215.102690073, 5e-9},
+                                                               {-98.5639765940, 5e-9},
+                                                               {0.000967281532056, 5e-15},
+                                                               {5, 0},
+                                                               {0.95, 0},
+                                                               {6, 0},
+                                                               {1, 0}}};
+inline constexpr std::array<Expected, 8> saving_of_households{{{0.185711466351, 5e-13},
+                                                               {0.145696177632, 5e-13},
+                                                               {0.212834887941, 5e-13},
+                                                               {0.000967281532056, 5e-15},
+                                                               {5, 0},
+                                                               {0.95, 0},
+                                                               {6, 0},
+                                                               {1, 0}}};
+
+inline constexpr std::array<Expected, 8> change_of_sleepers{{{1.58, 1e-12},
+                                                             {0.700114236723, 5e-12},
+                                                             {2.45988576328, 5e-11},
+                                                             {0.00283289019738, 5e-14},
+                                                             {9, 0},
+                                                             {0.95, 0},
+                                                             {10, 0},
+                                                             {0, 0}}};
+// Boil times in min of three variants on four days; on the last day only two were run.
+inline constexpr std::array<double, 12> block_results{32.1, 28.4, 29.3, 30.8, 27.7, 27.9,
+                                                      31.5, 28.9, 28.8, 29.9, 26.8, blank};
+inline constexpr std::array<double, 12> block_variants{1, 2, 3, 1, 2, 3, 1, 2, 3, 1, 2, 3};
+inline constexpr std::array<double, 12> block_days{1, 1, 1, 2, 2, 2, 3, 3, 3, 4, 4, 4};
+inline constexpr std::array<Expected, 12> block_differences{{{-3.125, 1e-12},
+                                                             {-3.6292935913, 5e-10},
+                                                             {-2.6207064087, 5e-10},
+                                                             {3.54959287989e-5, 5e-16},
+                                                             {4, 0},
+                                                             {"2"},
+                                                             {-2.79583333333, 5e-11},
+                                                             {-3.35965070871, 5e-11},
+                                                             {-2.23201595795, 5e-11},
+                                                             {5.28521929178e-5, 5e-16},
+                                                             {3, 0},
+                                                             {"3"}}};
 
 } // namespace hearthcell::run_examples

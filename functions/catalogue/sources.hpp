@@ -24,7 +24,12 @@ inline constexpr Source lumped_heating{"Lumped heating with linear heat loss, C 
 inline constexpr Source student_limits{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2, limits for the mean",
                                        true};
 inline constexpr Source welch{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.3, two-sample t test", true};
-inline constexpr Source grubbs{"NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17, Grubbs' test", true};
+inline constexpr Source rosner{
+    "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.3, generalised ESD (Rosner 1983)", true};
+inline constexpr Source paired_t{"NIST/SEMATECH e-Handbook of Statistical Methods, 7.3.1, paired t test", true};
+inline constexpr Source least_squares_blocks{
+    "NIST/SEMATECH e-Handbook of Statistical Methods, 5.3.3.2, randomised blocks", true};
+inline constexpr Source holm{"Holm, Scand. J. Stat. 6 (1979) 65-70, several tests at once", true};
 inline constexpr Source fieller{"Fieller, J. R. Stat. Soc. B 16 (1954) 175-185, limits of a ratio", true};
 inline constexpr Source power_of_t{"Cohen, Statistical Power Analysis (1988), chapter 2; here by the noncentral t",
                                    true};

@@ -12,5 +12,6 @@ std::span<Function const> performance();
 std::span<Function const> standard_boil_time();
 std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
+std::span<Function const> comparisons();
 
 } // namespace hearthcell

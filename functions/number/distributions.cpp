@@ -8,6 +8,7 @@
 #define BOOST_MATH_EVALUATION_ERROR_POLICY ignore_error
 #define BOOST_MATH_ROUNDING_ERROR_POLICY ignore_error
 #define BOOST_MATH_INDETERMINATE_RESULT_ERROR_POLICY ignore_error
+#include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/non_central_t.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
@@ -28,6 +29,7 @@ using Quietly =
                   rules::evaluation_error<rules::ignore_error>, rules::indeterminate_result_error<rules::ignore_error>,
                   rules::promote_float<false>, rules::promote_double<false>>;
 using Normal = boost::math::normal_distribution<double, Quietly>;
+using ChiSquared = boost::math::chi_squared_distribution<double, Quietly>;
 using StudentsT = boost::math::students_t_distribution<double, Quietly>;
 using NoncentralT = boost::math::non_central_t_distribution<double, Quietly>;
 
@@ -35,6 +37,10 @@ using NoncentralT = boost::math::non_central_t_distribution<double, Quietly>;
 
 double normal_exceeded(double beyond) {
     return boost::math::quantile(boost::math::complement(Normal(), beyond));
+}
+
+double chi_square_exceeded(double beyond, double degrees_of_freedom) {
+    return boost::math::quantile(boost::math::complement(ChiSquared(degrees_of_freedom), beyond));
 }
 
 double t_exceeded(double beyond, double degrees_of_freedom) {

@@ -7,6 +7,9 @@ namespace hearthcell {
 /// The standard normal deviate that is exceeded, on the upper side, with probability `beyond`.
 double normal_exceeded(double beyond);
 
+/// The sum of squares of so many independent normal deviates that is exceeded with probability `beyond`.
+double chi_square_exceeded(double beyond, double degrees_of_freedom);
+
 /// Student's t that a variable of so many degrees of freedom exceeds on either side with probability `beyond` in all.
 double t_exceeded(double beyond, double degrees_of_freedom);
 

@@ -7,7 +7,7 @@
 
 namespace hearthcell {
 
-std::array<Group, 8> catalogue() {
+std::array<Group, 9> catalogue() {
     return {{
         {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, "site_and_water", site_and_water()},
         {{"Moisture of the fuel", "Humidité du combustible", "Humedad del combustible", "Unyevu wa fueli"},
@@ -26,10 +26,12 @@ std::array<Group, 8> catalogue() {
         {{"A temperature log", "Un relevé de températures", "Un registro de temperaturas", "Rekodi ya halijoto"},
          "temperature_log",
          temperature_log()},
-        {{"Repeated runs and comparisons", "Essais répétés et comparaisons", "Ensayos repetidos y comparaciones",
-          "Majaribio yaliyorudiwa na ulinganisho"},
+        {{"Repeated runs", "Essais répétés", "Ensayos repetidos", "Majaribio yaliyorudiwa"},
          "repeated_runs",
          repeated_runs()},
+        {{"Variants compared", "Variantes comparées", "Variantes comparadas", "Ulinganisho wa aina"},
+         "comparisons",
+         comparisons()},
         {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"},
          "the_record",
          the_record()},

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <map>
+#include <numeric>
 
 namespace hearthcell::tests {
 namespace {
@@ -23,6 +24,12 @@ Block column_with_text() {
 }
 Value const omit{};
 Block const every_two_minutes = column({0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20});
+
+std::vector<double> one_to(std::size_t last) {
+    std::vector<double> numbers(last);
+    std::iota(numbers.begin(), numbers.end(), 1.0);
+    return numbers;
+}
 
 /// Calls that fail, each in its own way. Those that no example of the catalogue and no published table shows already.
 Calls const failing{
@@ -90,6 +97,10 @@ Calls const failing{
     {"MINUTES", {std::string("1.08.20")}},
     {"MINUTES", {0.0420138888888889, std::string("mm:ss")}},
     {"MINUTES", {-5.0}},
+    {"BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 1}), column({1, 2}), 1.0}},
+    {"BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 2}), column({1, 1}), 1.0}},
+    {"BLOCKEDDIFFERENCE",
+     {column(std::vector<double>(51, 1.0)), column(one_to(51)), column(std::vector<double>(51, 1.0)), 1.0}},
 };
 
 /// Calls that give a block of which an element has no value.

@@ -13,7 +13,7 @@ namespace {
 
 /// What is computed from many readings is checked whole in a folder of its own: tests/statistics, log, diagnosis,
 /// times, uncertainty.
-constexpr std::string_view checked_elsewhere[] = {"A temperature log", "Repeated runs and comparisons",
+constexpr std::string_view checked_elsewhere[] = {"A temperature log", "Repeated runs", "Variants compared",
                                                   "The record itself"};
 
 TEST(Coverage, EveryFunctionHasAtLeastThreePublishedValues) {

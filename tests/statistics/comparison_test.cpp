@@ -1,6 +1,8 @@
 #include "calls.hpp"
 
-#include "functions/kernels/statistics/comparison.hpp"
+#include "functions/kernels/statistics/saving.hpp"
+
+#include <random>
 
 namespace hearthcell::tests {
 namespace {
@@ -67,9 +69,9 @@ TEST(Saving, PoolsVariancesOnlyWhenAsked) {
     EXPECT_NEAR(pooled.at(2), 1 - 0.622123850, 5e-10);
     EXPECT_EQ(pooled.at(4), 10);
     auto const own = parts("SAVING", {column(base), column(improved)});
-    EXPECT_NEAR(own.at(1), 0.301230, 5e-7);
-    EXPECT_NEAR(own.at(2), 0.377195, 5e-7);
-    EXPECT_NEAR(own.at(4), 9.2769, 5e-5);
+    EXPECT_NEAR(own.at(1), 0.30137489, 5e-9) << "scipy, the Welch test inverted";
+    EXPECT_NEAR(own.at(2), 0.37735685, 5e-9);
+    EXPECT_NEAR(own.at(4), 9.8388, 5e-5) << "of DIFFERENCE";
     Failure const why = refusal("SAVING", {column(base), column(improved), 0.95, 0.05});
     EXPECT_EQ(why.reason, Reason::neither_true_nor_false);
     EXPECT_EQ(why.argument, 3U);
@@ -91,6 +93,60 @@ TEST(Saving, HasLimitsThatLeaveOutNothingSavedJustWhenPIsSmall) {
         }
     EXPECT_GT(small, 50);
     EXPECT_GT(large, 50);
+}
+
+TEST(Saving, AnswersAsDifferenceDoesInTenThousandRandomCases) {
+    std::mt19937_64 chance(20261130);
+    std::normal_distribution<double> scatter;
+    std::uniform_real_distribution<double> share(0, 1);
+    int small = 0, large = 0, open = 0;
+    for (int i = 0; i < 10000; ++i) {
+        double const variation = 0.02 + 0.3 * share(chance), ratio = 0.5 + share(chance);
+        std::vector<double> baseline(3 + std::size_t(i) % 6), fresh(3 + std::size_t(i) / 6 % 6);
+        for (double& run : baseline)
+            run = 1000 * (1 + variation * scatter(chance));
+        for (double& run : fresh)
+            run = 1000 * ratio * (1 + variation * scatter(chance));
+        auto const saving = parts("SAVING", {column(baseline), column(fresh)});
+        auto const difference = parts("DIFFERENCE", {column(baseline), column(fresh)});
+        EXPECT_EQ(saving.at(3), difference.at(3));
+        EXPECT_EQ(saving.at(4), difference.at(4));
+        if (failed(saving.at(1))) {
+            ++open;
+            continue;
+        }
+        EXPECT_LT(saving.at(1), saving.at(0));
+        EXPECT_GT(saving.at(2), saving.at(0));
+        bool const leaves_out_none = saving.at(1) > 0 || saving.at(2) < 0;
+        EXPECT_EQ(leaves_out_none, saving.at(3) < 0.05) << i;
+        ++(leaves_out_none ? small : large);
+    }
+    EXPECT_GT(small, 1000);
+    EXPECT_GT(large, 1000);
+    EXPECT_GT(open, 10);
+}
+
+TEST(Saving, StandsOnOneSeriesWhereOnlyThatScatters) {
+    // 1 - (4.1 ± t(2) 0.1/√3)/5, t(2) = 4.302653: by hand
+    auto const row = parts("SAVING", {column({5, 5, 5}), column({4, 4.1, 4.2})});
+    double const half = 4.30265272975 * 0.1 / std::sqrt(3.0) / 5;
+    EXPECT_NEAR(row.at(1), 0.18 - half, 1e-11);
+    EXPECT_NEAR(row.at(2), 0.18 + half, 1e-11);
+    auto const other = parts("SAVING", {column({4, 4.1, 4.2}), column({5, 5, 5})});
+    EXPECT_NEAR(other.at(0), 1 - 5 / 4.1, 1e-12);
+    EXPECT_LT(other.at(1), other.at(0));
+}
+
+TEST(Saving, HasNoLimitsWhereTwoRunsLeaveMoreThanOneInterval) {
+    // Of two runs t is 12.7: it falls faster, as the other series gains weight, than the statistic grows.
+    auto const limits = [](double scatter_of_two) {
+        auto const row =
+            parts("SAVING", {column(runs_with(8, 1000, 222.25)), column(runs_with(2, 686.6, scatter_of_two))});
+        EXPECT_EQ(failure_of(row.at(1)).reason, failure_of(row.at(2)).reason);
+        return failure_of(row.at(1)).reason;
+    };
+    EXPECT_EQ(limits(75.3), Reason::unbounded_limits) << "found by a search among random cases";
+    EXPECT_EQ(limits(20), Reason::none);
 }
 
 TEST(Saving, LeavesLimitsOpenExactlyWhereTheBaselineCouldBeZero) {

@@ -1,0 +1,145 @@
+#include "functions/catalogue/subjects.hpp"
+
+#include "functions/catalogue/arguments/runs.hpp"
+#include "functions/catalogue/run_examples.hpp"
+#include "functions/catalogue/run_parts.hpp"
+#include "functions/catalogue/sources.hpp"
+#include "functions/kernels/statistics/blocked_difference.hpp"
+#include "functions/kernels/statistics/paired.hpp"
+
+namespace hearthcell {
+namespace {
+
+using namespace arguments;
+using namespace run_examples;
+using namespace run_parts;
+using namespace sources;
+
+constexpr Function functions[] = {
+    {.name = "DIFFERENCE",
+     .stored = "difference",
+     .summary = {"Difference of two series of runs, new less baseline, and whether it is real",
+                 "Différence de deux séries d’essais, nouvelle moins référence, et si elle est réelle",
+                 "Diferencia entre dos series de ensayos, nueva menos referencia, y si es real",
+                 "Tofauti ya seti mbili za majaribio, mpya kutoa ya awali, na kama ni ya kweli"},
+     .arguments = {baseline_values, new_values, confidence},
+     .result =
+         {.name = {"difference", "différence", "diferencia", "tofauti"},
+          .parts =
+              {{{"difference", "différence", "diferencia", "tofauti"}}, lower, upper, p, degrees_of_freedom, level}},
+     .kernel = Columnar{kernels::difference},
+     .equations = {"Welch's t test: each series has its own variance, degrees of freedom by Satterthwaite"},
+     .sources = {welch},
+     .examples = {{{sleep_1, sleep_2}, sleep_difference, "Student's sleep data as R ships them; R's t.test"},
+                  {{all_alike, all_alike}, {Error::number}, "No scatter at all"},
+                  {{base, one_run}, {Error::not_available}, "One run does not scatter"}}},
+    {.name = "SAVING",
+     .stored = "saving",
+     .summary = {"Share that the new runs use less than the baseline; negative when they use more",
+                 "Part que les nouveaux essais consomment en moins\u00a0; négative s’ils consomment plus",
+                 "Fracción que los ensayos nuevos consumen de menos; negativa si consumen más",
+                 "Sehemu iliyookolewa na majaribio mapya kulinganisha na awali; hasi yakitumia zaidi"},
+     .arguments = {baseline_values, new_values, confidence, pooled_variance},
+     .result = {.name = {"saving", "économie", "ahorro", "uokoaji"},
+                .parts = {{{"saving", "économie", "ahorro", "uokoaji"}, Measure::share},
+                          {lower_limit, Measure::share},
+                          {upper_limit, Measure::share},
+                          p,
+                          degrees_of_freedom,
+                          level}},
+     .kernel = Columnar{kernels::saving},
+     .equations = {"1 - Q, Q = new mean/baseline mean; limits where the t test of new - Q baseline has p = 1 - "
+                   "confidence, degrees "
+                   "of freedom by Satterthwaite at that Q, or n1 + n2 - 2 with a pooled variance; p at Q = 1"},
+     .sources = {fieller, welch},
+     .examples = {{{base, improved, omitted, 1}, pooled_saving, "R 4.2, the t test inverted by root finding"},
+                  {{base, improved}, own_saving, "R 4.2, the t test inverted by root finding"},
+                  {{base_3, improved_3, omitted, 1}, pooled_saving_of_3, "R 4.2, the t test inverted by root finding"},
+                  {{base_3, improved_3}, own_saving_of_3, "R 4.2, the t test inverted by root finding"},
+                  {{wide, narrow}, unbounded_saving, "A baseline that could be 0 has no bounded limits"},
+                  {{about_zero, improved}, {Error::number}, "No share of a mean of 0"}}},
+    {.name = "PAIREDDIFFERENCE",
+     .stored = "pairedDifference",
+     .summary = {"Difference of pairs, after less before: the same household, day or tester",
+                 "Différence de paires, après moins avant\u00a0: même ménage, jour ou opérateur",
+                 "Diferencia entre pares, después menos antes: mismo hogar, día u operador",
+                 "Tofauti ya jozi, baada kutoa kabla: kaya, siku au mpimaji yuleyule"},
+     .arguments = {before_values, after_values, confidence},
+     .result = {.name = {"difference", "différence", "diferencia", "tofauti"},
+                .parts = {{{"difference", "différence", "diferencia", "tofauti"}},
+                          lower,
+                          upper,
+                          p,
+                          degrees_of_freedom,
+                          level,
+                          pairs,
+                          left_out}},
+     .kernel = Columnar{kernels::paired_difference},
+     .equations = {"mean of after - before, ± t(n - 1) s/√n"},
+     .sources = {paired_t},
+     .examples = {{{before, after}, change_of_households, "R 4.2, t.test(paired = TRUE); one row has no partner"},
+                  {{sleep_1, sleep_2}, change_of_sleepers, "Student's sleep data as R ships them; R's paired t.test"},
+                  {{base, base_3}, {Error::value}, "Pairs stand side by side"},
+                  {{all_alike, all_alike}, {Error::number}, "No scatter at all"},
+                  {{one_run, one_run}, {Error::not_available}, "One pair does not scatter"}}},
+    {.name = "PAIREDSAVING",
+     .stored = "pairedSaving",
+     .summary = {"Share saved in pairs, before and after: the same household, day or tester",
+                 "Part économisée par paires, avant et après\u00a0: même ménage, jour ou opérateur",
+                 "Fracción ahorrada por pares, antes y después: mismo hogar, día u operador",
+                 "Sehemu iliyookolewa kwa jozi, kabla na baada: kaya, siku au mpimaji yuleyule"},
+     .arguments = {before_values, after_values, confidence},
+     .result = {.name = {"saving", "économie", "ahorro", "uokoaji"},
+                .parts = {{{"saving", "économie", "ahorro", "uokoaji"}, Measure::share},
+                          {lower_limit, Measure::share},
+                          {upper_limit, Measure::share},
+                          p,
+                          degrees_of_freedom,
+                          level,
+                          pairs,
+                          left_out}},
+     .kernel = Columnar{kernels::paired_saving},
+     .equations =
+         {"1 - Q, Q = sum of after/sum of before; limits where the paired t of after - Q before equals t(n - 1); "
+          "p at Q = 1"},
+     .sources = {fieller, paired_t},
+     .examples = {{{before, after},
+                   saving_of_households,
+                   "Python in exact fractions, the paired t inverted by root finding"},
+                  {{about_zero, improved}, {Error::number}, "No share of a mean of 0"},
+                  {{one_run, one_run}, {Error::not_available}, "One pair does not scatter"}}},
+    {.name = "BLOCKEDDIFFERENCE",
+     .stored = "blockedDifference",
+     .summary = {"Difference of each variant to the baseline, with the effect of days, testers or sites removed",
+                 "Écart de chaque variante à la référence, l’effet des jours, opérateurs ou sites étant ôté",
+                 "Diferencia de cada variante con la referencia, sin el efecto de días, operadores o sitios",
+                 "Tofauti ya kila aina na ile ya awali, athari ya siku, wapimaji au mahali ikiondolewa"},
+     .arguments = {all_values, variants, blocks, baseline_name, confidence},
+     .result = {.name = {"differences", "écarts", "diferencias", "tofauti"},
+                .parts = {{{"difference", "différence", "diferencia", "tofauti"}},
+                          lower,
+                          upper,
+                          p,
+                          {{"runs", "essais", "ensayos", "majaribio"}},
+                          {{"variant", "variante", "variante", "aina"}, Measure::words}},
+                .list = true},
+     .kernel = Wordy{kernels::blocked_difference},
+     .equations =
+         {"result = mean + variant + block + error by least squares, blocks fixed; limits of each difference by "
+          "itself, p adjusted by Holm where there are several"},
+     .sources = {least_squares_blocks, holm},
+     .examples = {{{block_results, block_variants, block_days, 1},
+                   {block_differences, 2},
+                   "R 4.2: lm(y ~ variant + day), confint, p.adjust(method = \"holm\")"},
+                  {{block_results, block_variants, block_days, 9}, {Error::not_available}, "No such variant"},
+                  {{block_results, block_days, block_days, 1}, {Error::not_available}, "No day with two variants"},
+                  {{base, improved_3, improved_3, 518}, {Error::value}, "Each run has a variant and a block"}}},
+};
+
+} // namespace
+
+std::span<Function const> comparisons() {
+    return functions;
+}
+
+} // namespace hearthcell
