@@ -99,6 +99,7 @@ Calls const failing{
     {"MINUTES", {-5.0}},
     {"BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 1}), column({1, 2}), 1.0}},
     {"BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 2}), column({1, 1}), 1.0}},
+    {"BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 2}), column({1, absent}), 1.0}},
     {"BLOCKEDDIFFERENCE",
      {column(std::vector<double>(51, 1.0)), column(one_to(51)), column(std::vector<double>(51, 1.0)), 1.0}},
 };
@@ -179,6 +180,8 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
     EXPECT_EQ(says("FUELENERGY", {}), "masses must be given.");
     EXPECT_EQ(says("FUELENERGY", {column({300, 250}), 0.12, 18.5, omit, column({0, 260})}),
               "More fuel is left than was laid out in row 2.");
+    EXPECT_EQ(says("BLOCKEDDIFFERENCE", {column({1, 2}), column({1, absent}), column({1, 1}), 1.0}),
+              "variants in row 2 is empty, though that run has a result.");
     EXPECT_EQ(says("EFFICIENCY", {0.5, 2e7}), "useful heat is 0.5, outside 1 to 10000000 kJ: 0.5 MJ would be 500 kJ.");
     EXPECT_EQ(says("FIREPOWER", {std::nan(""), 30.0}), "fuel energy is not a number, outside 1 to 10000000 kJ.");
     EXPECT_EQ(says("UNCERTAINTY", {std::string("WETBASIS"), 0.15, 0.01, 1.0, 2.0}),

@@ -96,8 +96,8 @@ TEST(BlockedDifference, RefusesWhatCannotBeTold) {
     EXPECT_EQ(why({1, 1, 1, 1}, {1, 1, 2, 2}, 1.0), Reason::baseline_alone);
     EXPECT_EQ(why({1, 1, 2, 2}, {1, 1, 2, 2}, 1.0), Reason::blocks_unconnected) << "each day had a variant of its own";
     EXPECT_EQ(why({1, 2, 1, 2}, {1, 1, 2}, 1.0), Reason::runs_differ);
-    EXPECT_EQ(why({1, 2, absent, 2}, {1, 1, 2, 2}, 1.0), Reason::half_empty_row);
-    EXPECT_EQ(why({1, 2, 1, 2}, {1, 1, 2, absent}, 1.0), Reason::half_empty_row);
+    EXPECT_EQ(why({1, 2, absent, 2}, {1, 1, 2, 2}, 1.0), Reason::run_unnamed);
+    EXPECT_EQ(why({1, 2, 1, 2}, {1, 1, 2, absent}, 1.0), Reason::run_unnamed);
     EXPECT_EQ(refusal("BLOCKEDDIFFERENCE", {column({1, 2}), column({1, 2}), column({1, 1}), 1.0}).reason,
               Reason::too_few_in_blocks);
     EXPECT_EQ(

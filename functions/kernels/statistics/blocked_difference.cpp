@@ -68,7 +68,7 @@ Failure Table::read(std::span<Value const> given) {
         if (is_absent(column.numbers[i])) // a run that gave nothing
             continue;
         if (variant[i].empty() || block[i].empty())
-            return {Reason::half_empty_row, variant[i].empty() ? kernels::variants : kernels::blocks, unsigned(i + 1)};
+            return {Reason::run_unnamed, variant[i].empty() ? kernels::variants : kernels::blocks, unsigned(i + 1)};
         runs.push_back({column.numbers[i], variants.place_of(variant[i]), blocks.place_of(block[i])});
         if (variants.all.size() > most_variants || blocks.all.size() > most_blocks)
             return {Reason::too_many_names};
