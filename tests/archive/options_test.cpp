@@ -1,11 +1,11 @@
 // What the options do, each on a few workbooks.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
 #include "extension/office/text.hpp"
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
-#include "through_office.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/archive/made/through_office.hpp"
 
 #include <cmath>
 

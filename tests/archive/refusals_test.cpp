@@ -1,9 +1,9 @@
 // What it refuses, how it exits, and what it says of itself.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
 
 #include <cstdio>
 

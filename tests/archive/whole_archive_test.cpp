@@ -1,11 +1,11 @@
 // One run on the whole archive, looked at from all sides.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
 #include "extension/office/document.hpp"
-#include "good_workbooks.hpp"
-#include "special_workbooks.hpp"
-#include "zip_writer.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/archive/made/special_workbooks.hpp"
+#include "tests/archive/made/zip_writer.hpp"
 
 #include <cmath>
 

@@ -2,7 +2,7 @@
 // The reports of a run, read by programs that are not ours.
 
 #include "run.hpp"
-#include "workbook.hpp"
+#include "tests/archive/made/workbook.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #include "archive_runs.hpp"
 
-#include "zip_writer.hpp"
+#include "tests/archive/made/zip_writer.hpp"
 
 #include <pugixml.hpp>
 

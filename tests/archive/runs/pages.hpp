@@ -1,7 +1,7 @@
 #pragma once
 // The pages of a summary.ods, read from the file itself.
 
-#include "workbook.hpp"
+#include "tests/archive/made/workbook.hpp"
 
 namespace hearthcell::tests::archive {
 

@@ -2,7 +2,7 @@
 // The archive under test and what several tests want to know of a run on it.
 
 #include "reports.hpp"
-#include "test_archive.hpp"
+#include "tests/archive/made/test_archive.hpp"
 
 namespace hearthcell::tests::archive {
 

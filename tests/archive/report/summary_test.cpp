@@ -1,11 +1,11 @@
 // summary.ods shows what the CSV files hold: read from both by readers that are not ours, and compared.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
-#include "pages.hpp"
-#include "zip_writer.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/archive/made/zip_writer.hpp"
+#include "tests/archive/runs/pages.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,10 +1,10 @@
 // Reports of several runs, joined.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
-#include "pages.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/archive/runs/pages.hpp"
 
 #include <algorithm>
 #include <csignal>

@@ -1,6 +1,6 @@
 #include "reports.hpp"
 
-#include "flat_odf.hpp"
+#include "tests/archive/made/flat_odf.hpp"
 #include "tests/support/all_below.hpp"
 #include "tests/support/content.hpp"
 

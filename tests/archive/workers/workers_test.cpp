@@ -1,8 +1,8 @@
 // However many processes work, and whatever happens to them, the reports are the same.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
-#include "good_workbooks.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
 
 #include <csignal>
 #include <random>

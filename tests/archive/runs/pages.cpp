@@ -1,6 +1,6 @@
 #include "pages.hpp"
 
-#include "zip_writer.hpp"
+#include "tests/archive/made/zip_writer.hpp"
 
 #include <pugixml.hpp>
 

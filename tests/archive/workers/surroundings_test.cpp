@@ -1,11 +1,11 @@
 // A hostile world: full and read-only disks, files that may not be read, macros, and servers that wait to be asked.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
 #include "extension/office/text.hpp"
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
-#include "special_workbooks.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/archive/made/special_workbooks.hpp"
 #include "tests/support/small_disk.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>

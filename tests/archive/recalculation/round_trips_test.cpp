@@ -1,10 +1,10 @@
 // A copy keeps what is not a number: charts, styles and named cells.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
 #include "extension/office/document.hpp"
 #include "extension/office/text.hpp"
-#include "good_workbooks.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
 
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>

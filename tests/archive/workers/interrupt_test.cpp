@@ -1,9 +1,9 @@
 // Ctrl-C, and going on where it stopped.
 
-#include "archive_runs.hpp"
+#include "tests/archive/runs/archive_runs.hpp"
 
-#include "flat_odf.hpp"
-#include "good_workbooks.hpp"
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
 #include "tests/support/all_below.hpp"
 
 #include <sys/stat.h>
