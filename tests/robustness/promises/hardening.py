@@ -1,6 +1,5 @@
 """The libraries of the package are hardened: what the loader has filled in is read-only before the first call, no memory is
-both written and run, stacks and copies are checked. Our own code is compiled for the processor's checks of returns and
-jumps; the libraries bear no such mark, since Debian's start-up objects lack it.
+both written and run, stacks and copies are checked, and returns by the processor where it and the system can (shadow stack).
 
 hardening.py COMPILE_COMMANDS.JSON LIBRARY…"""
 
@@ -32,6 +31,8 @@ def faults_of_library(library):
     if "__stack_chk_fail" not in elf.undefined_symbols(library):
         yield "does not check its stack"
     if platform.machine() == "x86_64":
+        if "SHSTK" not in elf.output("readelf", "-nW", library):
+            yield "is not marked as fit for a shadow stack"
         disassembly = elf.output("objdump", "-d", "--no-show-raw-insn", library)
         for name in elf.exported_symbols(library):
             entry = disassembly.split(f"<{name}>:\n")[1].split("\n")[0]
@@ -52,7 +53,7 @@ def faults_of_compilation(commands):
         for flag in wanted:
             if flag not in entry["command"].split():
                 yield f"{entry['file']} is compiled without {flag}"
-        # Of the object, not of the library: the linker drops the mark since Debian's own start-up objects lack it.
+        # The linker marks the library whatever it is made of: that it may do so is seen on what it is made of.
         if platform.machine() == "x86_64" and "SHSTK" not in elf.output("readelf", "-nW", built(entry)):
             yield f"{entry['file']} is not marked as fit for a shadow stack"
 
