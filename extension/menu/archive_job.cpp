@@ -18,7 +18,6 @@
 #include <atomic>
 #include <csignal>
 #include <cstdio>
-#include <filesystem>
 #include <thread>
 
 namespace css = com::sun::star;

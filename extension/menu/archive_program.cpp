@@ -1,5 +1,6 @@
 #include "extension/menu/archive_program.hpp"
 
+#include <dirent.h>
 #include <fcntl.h>
 #include <spawn.h>
 #include <sys/wait.h>
@@ -7,8 +8,10 @@
 
 #include <array>
 #include <cerrno>
+#include <charconv>
 #include <csignal>
 #include <cstdlib>
+#include <memory>
 #include <system_error>
 
 namespace hearthcell::menu {
@@ -23,6 +26,23 @@ std::string setting(char const* variable) {
 
 bool can_be_run(std::string const& file) {
     return ::access(file.c_str(), X_OK) == 0;
+}
+
+/// Files that are open in this process and that another program would get. (There is a call that closes them all, but
+/// not in the C library of every system that the package runs on.)
+std::vector<int> files_to_close() {
+    std::vector<int> found;
+    std::unique_ptr<DIR, int (*)(DIR*)> const listed(::opendir("/proc/self/fd"), ::closedir);
+    if (!listed)
+        return found;
+    while (dirent const* const entry = ::readdir(listed.get())) {
+        std::string_view const digits = entry->d_name;
+        int file = -1;
+        std::from_chars(digits.data(), digits.data() + digits.size(), file);
+        if (file > STDERR_FILENO)
+            found.push_back(file);
+    }
+    return found;
 }
 
 /// What the child is to be like. Freed with this object.
@@ -43,7 +63,8 @@ struct Arrangements {
         ::posix_spawn_file_actions_addopen(&files, STDIN_FILENO, "/dev/null", O_RDONLY, 0);
         ::posix_spawn_file_actions_addopen(&files, STDOUT_FILENO, "/dev/null", O_WRONLY, 0);
         ::posix_spawn_file_actions_adddup2(&files, line, STDERR_FILENO);
-        ::posix_spawn_file_actions_addclosefrom_np(&files, STDERR_FILENO + 1);
+        for (int const file : files_to_close())
+            ::posix_spawn_file_actions_addclose(&files, file); // one that is closed already does not matter
         sigset_t none, all;
         ::sigemptyset(&none);
         ::sigfillset(&all);

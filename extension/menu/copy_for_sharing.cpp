@@ -11,7 +11,10 @@
 #include <com/sun/star/io/TempFile.hpp>
 #include <rtl/uri.hxx>
 
-#include <filesystem>
+#include <fcntl.h>
+#include <sys/stat.h>
+
+#include <optional>
 
 namespace css = com::sun::star;
 using css::uno::Reference;
@@ -36,15 +39,22 @@ OUString address_of(Reference<css::uno::XInterface> const& document) {
     return model.is() ? model->getURL() : OUString();
 }
 
-std::filesystem::path file_of(OUString const& url) {
+std::optional<struct statx> status_of(OUString const& url) {
     rtl::OString const path = rtl::OUStringToOString(path_of(url), RTL_TEXTENCODING_UTF8);
-    return path.getStr();
+    struct statx status {};
+    if (::statx(AT_FDCWD, path.getStr(), 0, STATX_INO, &status) != 0)
+        return std::nullopt;
+    return status;
 }
 
-/// Whether two addresses lead to one file, by whatever name.
+/// Whether two addresses lead to one file, by whatever name. (std::filesystem::equivalent would ask for a newer C++
+/// library than every system has that the package runs on.)
 bool is_same_file(OUString const& one, OUString const& other) {
-    std::error_code not_there;
-    return one == other || std::filesystem::equivalent(file_of(one), file_of(other), not_there);
+    if (one == other)
+        return true;
+    auto const first = status_of(one), second = status_of(other);
+    return first && second && first->stx_ino == second->stx_ino && first->stx_dev_major == second->stx_dev_major &&
+           first->stx_dev_minor == second->stx_dev_minor;
 }
 
 bool is_open(Surroundings const& surroundings, OUString const& url) {

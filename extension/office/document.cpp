@@ -1,5 +1,6 @@
 #include "extension/office/document.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/questions.hpp"
 #include "extension/office/text.hpp"
 

@@ -1,5 +1,6 @@
 #include "extension/office/office.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>

@@ -1,5 +1,6 @@
 #include "extension/office/profile.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/process.hpp"
 #include "extension/office/text.hpp"
 

@@ -1,7 +1,5 @@
 #include "extension/office/text.hpp"
 
-#include <osl/file.hxx>
-
 namespace hearthcell::office {
 
 rtl::OUString wide(std::string_view utf8) {
@@ -11,14 +9,6 @@ rtl::OUString wide(std::string_view utf8) {
 std::string narrow(rtl::OUString const& text) {
     rtl::OString const utf8 = rtl::OUStringToOString(text, RTL_TEXTENCODING_UTF8);
     return {utf8.getStr(), static_cast<std::size_t>(utf8.getLength())};
-}
-
-rtl::OUString file_url(std::filesystem::path const& path) {
-    std::string const whole = std::filesystem::absolute(path).lexically_normal().string();
-    rtl::OUString url;
-    if (osl::FileBase::getFileURLFromSystemPath(wide(whole), url) != osl::FileBase::E_None)
-        throw std::runtime_error("not a path: " + path.string());
-    return url;
 }
 
 } // namespace hearthcell::office

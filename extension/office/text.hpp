@@ -1,10 +1,10 @@
 #pragma once
+// Texts between ours and the office's, and its exceptions as ours.
 
 #include <com/sun/star/lang/DisposedException.hpp>
 #include <com/sun/star/uno/Exception.hpp>
 #include <rtl/ustring.hxx>
 
-#include <filesystem>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -19,9 +19,6 @@ public:
 
 rtl::OUString wide(std::string_view utf8);
 std::string narrow(rtl::OUString const& text);
-
-/// file:///… of a path; a relative path is taken from the current folder.
-rtl::OUString file_url(std::filesystem::path const& path);
 
 /// Does some work with the office. The office's exceptions are not std::exceptions: what is thrown here is one, and
 /// says what was being done.

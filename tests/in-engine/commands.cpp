@@ -1,5 +1,6 @@
 #include "commands.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/frame/DispatchHelper.hpp>

@@ -2,6 +2,7 @@
 
 #include "calc.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/process.hpp"
 #include "extension/office/text.hpp"
 #include "tests/support/content.hpp"

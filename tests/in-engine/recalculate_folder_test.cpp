@@ -3,6 +3,7 @@
 #include "commands.hpp"
 #include "program_on_path.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <fcntl.h>

@@ -2,6 +2,7 @@
 
 #include "copy_for_sharing.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/process.hpp"
 #include "extension/office/text.hpp"
 #include "tests/support/all_below.hpp"

@@ -5,6 +5,7 @@
 #include "screen.hpp"
 
 #include "extension/menu/commands.hpp"
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 #include "functions/edition.hpp"
 

@@ -3,6 +3,7 @@
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
 #include "extension/formulas/rewriting.hpp"
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>

@@ -1,4 +1,5 @@
 #include "extension/archive/report/page_drawing.hpp"
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/awt/FontWeight.hpp>

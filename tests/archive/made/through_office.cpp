@@ -4,6 +4,7 @@
 #include "tests/support/content.hpp"
 #include "zip_writer.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/NamedValue.hpp>

@@ -2,6 +2,7 @@
 
 #include "tests/archive/runs/archive_runs.hpp"
 
+#include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 #include "tests/archive/made/flat_odf.hpp"
 #include "tests/archive/made/good_workbooks.hpp"

@@ -1,0 +1,17 @@
+#include "extension/office/file_url.hpp"
+
+#include "extension/office/text.hpp"
+
+#include <osl/file.hxx>
+
+namespace hearthcell::office {
+
+rtl::OUString file_url(std::filesystem::path const& path) {
+    std::string const whole = std::filesystem::absolute(path).lexically_normal().string();
+    rtl::OUString url;
+    if (osl::FileBase::getFileURLFromSystemPath(wide(whole), url) != osl::FileBase::E_None)
+        throw std::runtime_error("not a path: " + path.string());
+    return url;
+}
+
+} // namespace hearthcell::office
