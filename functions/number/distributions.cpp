@@ -8,6 +8,9 @@
 #define BOOST_MATH_EVALUATION_ERROR_POLICY ignore_error
 #define BOOST_MATH_ROUNDING_ERROR_POLICY ignore_error
 #define BOOST_MATH_INDETERMINATE_RESULT_ERROR_POLICY ignore_error
+// Boost's root finder includes <iostream>, for its own debugging alone. Left out here, as if it had been there already: it
+// would start the streams when the add-in is loaded, and these know files and locales.
+#define _GLIBCXX_IOSTREAM 1
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/non_central_t.hpp>
 #include <boost/math/distributions/normal.hpp>
