@@ -36,13 +36,9 @@ target_compile_definitions(office_sdk INTERFACE LINUX UNX CPPU_ENV=gcc3)
 target_link_options(office_sdk INTERFACE -L${OFFICE_SDK}/lib) # not link_directories: that would end up in the RPATH
 target_link_libraries(office_sdk INTERFACE uno_sal uno_cppu uno_cppuhelpergcc3 uno_salhelpergcc3)
 
-# The type library of an IDL file, and its C++ headers: HEADER is the one that is included.
-function(add_uno_types idl rdb folder header)
+# The type library of an IDL file.
+function(add_uno_types idl rdb)
   add_custom_command(OUTPUT ${rdb}
     COMMAND ${OFFICE_SDK}/bin/unoidl-write ${OFFICE_TYPES} ${idl} ${rdb}
     DEPENDS ${idl} VERBATIM)
-  add_custom_command(OUTPUT ${folder}/${header}
-    COMMAND ${OFFICE_SDK}/bin/cppumaker -Gc -O${folder} -X${OFFICE_PROGRAM}/types.rdb
-            -X${OFFICE_PROGRAM}/types/offapi.rdb ${rdb}
-    DEPENDS ${rdb} VERBATIM)
 endfunction()

@@ -19,13 +19,15 @@ component(itself application Hearthcell "${EDITION}" MPL-2.0 "Cell functions for
 component(boost library "Boost.Math" "${BOOST}" BSL-1.0 "Headers, compiled into stove.so")
 component(headers library "GNU libstdc++, headers" "${COMPILER}" GPL-3.0-with-GCC-exception
   "Templates, compiled into stove.so and menu.so")
+component(linked library "GNU libstdc++, linked in" "${COMPILER}" GPL-3.0-with-GCC-exception
+  "Its parts that stove.so uses, inside of it, and in menu.so how numbers are written")
 component(sdk library "LibreOffice SDK" "" MPL-2.0 "Headers, compiled into stove.so and menu.so")
 component(uno library "LibreOffice UNO runtime" "" MPL-2.0
-  "Not in the package: libuno_sal, libuno_cppu and libuno_cppuhelpergcc3 of the LibreOffice, 7.4 or later, that loads it")
+  "Not in the package: libuno_sal, libuno_cppu and, for menu.so, libuno_cppuhelpergcc3 of the LibreOffice, 7.4 or later, that loads it")
 component(runtime library "GNU libstdc++ and libgcc" "" GPL-3.0-with-GCC-exception
-  "Not in the package: the system's libstdc++.so.6 and libgcc_s.so.1")
-component(glibc library "GNU C library" "" LGPL-2.1-or-later "Not in the package: the system's libc.so.6 and libm.so.6")
-set(components "${boost}" "${headers}" "${sdk}" "${uno}" "${runtime}" "${glibc}")
+  "Not in the package: the system's libgcc_s.so.1 and, for menu.so, libstdc++.so.6")
+component(glibc library "GNU C library" "" LGPL-2.1-or-later "Not in the package: the system's libc.so.6, libm.so.6 and ld-linux-x86-64.so.2, 2.28 or later")
+set(components "${boost}" "${headers}" "${linked}" "${sdk}" "${uno}" "${runtime}" "${glibc}")
 
 string(REPLACE "|" ";" files "${FILES}")
 foreach(file IN LISTS files)

@@ -1,50 +1,64 @@
-// The UNO component: hearthcell.Stove, a Calc add-in whose methods are made from the catalogue.
+#include "extension/addin/stove.hpp"
 
-#include "extension/addin/adapter.hpp"
+#include "extension/addin/cell_call.hpp"
+#include "extension/addin/identity.hpp"
+#include "extension/addin/sequence.hpp"
 
-#include <com/sun/star/lang/XServiceInfo.hpp>
-#include <com/sun/star/lang/XServiceName.hpp>
-#include <com/sun/star/uno/XComponentContext.hpp>
-#include <cppuhelper/implbase3.hxx>
-#include <cppuhelper/supportsservice.hxx>
-#include <hearthcell/XStove.hpp>
+#include "functions/catalogue/catalogue.hpp"
 
+#include <rtl/ustring.hxx>
+
+#include <algorithm>
+
+namespace hearthcell::addin {
 namespace {
 
-using com::sun::star::uno::Any;
-using com::sun::star::uno::Sequence;
-using hearthcell::adapter::Cells;
-using rtl::OUString;
-namespace adapter = hearthcell::adapter;
-namespace lang = com::sun::star::lang;
+constexpr char add_in[] = "com.sun.star.sheet.AddIn";
 
-constexpr char service[] = "hearthcell.Stove";
+void give(rtl::OUString const& text, void* result) {
+    rtl_uString_acquire(text.pData);
+    *static_cast<rtl_uString**>(result) = text.pData;
+}
 
-class Stove final : public cppu::WeakImplHelper3<hearthcell::XStove, lang::XServiceName, lang::XServiceInfo> {
-public:
-#include "stove_methods.inc"
+void give_service_names(void* result) {
+    Type const list(typelib_TypeClass_SEQUENCE, "[]string");
+    Sequence names(list, 2);
+    rtl_uString_newFromAscii(names.elements<rtl_uString*>(), add_in);
+    rtl_uString_newFromAscii(names.elements<rtl_uString*>() + 1, service);
+    std::move(names).give(result);
+}
 
-    OUString SAL_CALL getServiceName() override {
-        return service;
-    }
-    OUString SAL_CALL getImplementationName() override {
-        return service;
-    }
-    sal_Bool SAL_CALL supportsService(OUString const& name) override {
-        return cppu::supportsService(this, name);
-    }
-    Sequence<OUString> SAL_CALL getSupportedServiceNames() override {
-        Sequence<OUString> names(2);
-        names[0] = "com.sun.star.sheet.AddIn";
-        names[1] = service;
-        return names;
-    }
-};
+bool is_service(rtl::OUString const& name) {
+    return name.equalsAscii(service) || name.equalsAscii(add_in);
+}
 
 } // namespace
 
-// Named in the package's components file; with the entry point below the only symbol that the library exports.
-extern "C" SAL_DLLPUBLIC_EXPORT com::sun::star::uno::XInterface*
-hearthcell_stove_create(com::sun::star::uno::XComponentContext*, Sequence<Any> const&) {
-    return cppu::acquire(new Stove);
+Stove::Stove() : Object({cell_functions, "com.sun.star.lang.XServiceName", "com.sun.star.lang.XServiceInfo"}) {
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            methods_.push_back({{function.stored.begin(), function.stored.end()}, &function});
+    std::ranges::sort(methods_, {}, &Method::name);
 }
+
+Function const* Stove::function_called(std::u16string_view name) const {
+    auto const found = std::ranges::lower_bound(methods_, name, {}, &Method::name);
+    return found != methods_.end() && found->name == name ? found->function : nullptr;
+}
+
+bool Stove::carry_out(Call const& call) const {
+    std::u16string_view const name = call.name();
+    if (Function const* const function = function_called(name))
+        call_from_cell(*function, call, results_);
+    else if (name == u"getServiceName" || name == u"getImplementationName")
+        give(rtl::OUString::createFromAscii(service), call.result);
+    else if (name == u"getSupportedServiceNames")
+        give_service_names(call.result);
+    else if (name == u"supportsService")
+        *static_cast<sal_Bool*>(call.result) = is_service(*static_cast<rtl_uString**>(call.arguments[0]));
+    else
+        return false;
+    return true;
+}
+
+} // namespace hearthcell::addin

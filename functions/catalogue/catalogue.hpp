@@ -8,7 +8,6 @@ namespace hearthcell {
 
 struct Group {
     Wording title;
-    std::string_view accessor; ///< the C++ function that gives `functions`
     std::span<Function const> functions;
 };
 

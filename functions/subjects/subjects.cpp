@@ -9,32 +9,19 @@ namespace hearthcell {
 
 std::array<Group, 9> catalogue() {
     return {{
-        {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, "site_and_water", site_and_water()},
+        {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, site_and_water()},
         {{"Moisture of the fuel", "Humidité du combustible", "Humedad del combustible", "Unyevu wa fueli"},
-         "moisture_of_fuel",
          moisture_of_fuel()},
-        {{"Energy of the fuel", "Énergie du combustible", "Energía del combustible", "Nishati ya fueli"},
-         "fuel",
-         fuel()},
-        {{"Result of a test", "Résultat d’un essai", "Resultado de un ensayo", "Matokeo ya jaribio"},
-         "performance",
-         performance()},
+        {{"Energy of the fuel", "Énergie du combustible", "Energía del combustible", "Nishati ya fueli"}, fuel()},
+        {{"Result of a test", "Résultat d’un essai", "Resultado de un ensayo", "Matokeo ya jaribio"}, performance()},
         {{"Boil time under standard conditions", "Temps d’ébullition dans des conditions normalisées",
           "Tiempo de ebullición en condiciones estándar", "Muda wa kuchemka katika hali sanifu"},
-         "standard_boil_time",
          standard_boil_time()},
         {{"A temperature log", "Un relevé de températures", "Un registro de temperaturas", "Rekodi ya halijoto"},
-         "temperature_log",
          temperature_log()},
-        {{"Repeated runs", "Essais répétés", "Ensayos repetidos", "Majaribio yaliyorudiwa"},
-         "repeated_runs",
-         repeated_runs()},
-        {{"Variants compared", "Variantes comparées", "Variantes comparadas", "Ulinganisho wa aina"},
-         "comparisons",
-         comparisons()},
-        {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"},
-         "the_record",
-         the_record()},
+        {{"Repeated runs", "Essais répétés", "Ensayos repetidos", "Majaribio yaliyorudiwa"}, repeated_runs()},
+        {{"Variants compared", "Variantes comparées", "Variantes comparadas", "Ulinganisho wa aina"}, comparisons()},
+        {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"}, the_record()},
     }};
 }
 

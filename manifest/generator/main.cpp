@@ -20,7 +20,6 @@ template <hearthcell::Language language> void guide(std::ostream& out) {
 }
 
 constexpr Output outputs[] = {{"idl", hearthcell::generator::write_idl},
-                              {"methods", hearthcell::generator::write_methods},
                               {"registration", hearthcell::generator::write_registration},
                               {"menu", hearthcell::generator::write_menu},
                               {"guide-en", guide<hearthcell::Language::english>},

@@ -9,7 +9,6 @@
 namespace hearthcell::generator {
 
 void write_idl(std::ostream& out);
-void write_methods(std::ostream& out);
 void write_registration(std::ostream& out);
 void write_menu(std::ostream& out);
 void write_readme_table(std::ostream& out);
@@ -18,7 +17,7 @@ void write_guide(std::ostream& out, Language language);
 /// The README with its function table made anew; empty where the marks around it are missing.
 std::string with_function_table(std::string const& readme);
 
-/// "sea-level pressure" as IDL and C++ call it: seaLevelPressure.
+/// "sea-level pressure" as IDL calls it: seaLevelPressure.
 std::string identifier(std::string_view words);
 
 /// Whether a method can return a plain double: no text and no block can come out.

@@ -1,9 +1,6 @@
 # Our own file under the empty twin's names.
 file(READ ${FROM} text)
-string(REPLACE "extension/addin/adapter.hpp" "nothing.hpp" text "${text}")
-string(REPLACE "hearthcell_stove_create" "hearthempty_stove_create" text "${text}")
-string(REPLACE "hearthcell/XStove.hpp" "hearthempty/XStove.hpp" text "${text}")
-string(REPLACE "hearthcell::XStove" "hearthempty::XStove" text "${text}")
+string(REPLACE "hearthcell.XStove" "hearthempty.XStove" text "${text}")
 string(REPLACE "module hearthcell" "module hearthempty" text "${text}")
 string(REPLACE "hearthcell.Stove" "hearthempty.Stove" text "${text}")
 string(REPLACE "STOVE." "EMPTY." text "${text}")

@@ -52,8 +52,9 @@ def main(edition, package_file, compile_commands, *libraries):
     if bill["metadata"]["component"]["version"] != edition:
         faults.append(f"is not of edition {edition}")
     compiler = subprocess.run(["c++", "-dumpfullversion"], check=True, capture_output=True, text=True).stdout.strip()
-    if not any("libstdc++, headers" in part["name"] and part.get("version") == compiler for part in components):
-        faults.append(f"does not name the C++ library of the compiler, {compiler}")
+    for kind in ("headers", "linked in"):
+        if not any(part["name"] == f"GNU libstdc++, {kind}" and part.get("version") == compiler for part in components):
+            faults.append(f"does not name the C++ library of the compiler, {compiler}, {kind}")
     for part in components:
         if part["type"] == "library" and not part["licenses"][0]["license"]["id"]:
             faults.append(f"{part['name']} has no licence")

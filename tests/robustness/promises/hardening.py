@@ -13,7 +13,8 @@ import elf
 COMPILED_WITH = ("-fstack-protector-strong", "-fstack-clash-protection", "-D_FORTIFY_SOURCE=2", "-D_GLIBCXX_ASSERTIONS",
                  "-fPIC", "-ffp-contract=off", "-fvisibility=hidden")
 ON_X86 = ("-fcf-protection=full",)
-SOURCES = ("/functions/", "/extension/addin/", "/extension/menu/", "/extension/sharing/")
+SOURCES = ("/functions/", "/extension/addin/", "/extension/menu/", "/extension/sharing/",
+           "/extension/old_systems/")
 
 
 def faults_of_library(library):
