@@ -1,5 +1,5 @@
-// hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [--only PART] [ROWS]
-// PART is functions, cells, logs or sheets.
+// hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [--only PART] [--against OTHER-PACKAGE] [ROWS]
+// PART is functions, cells, logs or sheets. With another package it measures only that.
 
 #include "parts.hpp"
 
@@ -17,7 +17,7 @@ using namespace hearthcell;
 using namespace hearthcell::benchmarks;
 
 struct Options {
-    std::filesystem::path package, twin;
+    std::filesystem::path package, twin, other;
     bool markdown = false;
     std::string only;
     int rows = 20000;
@@ -39,6 +39,8 @@ void run(Options const& options) {
     Report report(options.markdown);
     report.note(processor() + ", " + std::to_string(std::thread::hardware_concurrency()) + " cores; " +
                 std::to_string(options.rows) + " rows, hard recalculation, medians of calls measured in turn");
+    if (!options.other.empty())
+        return measure_against_package(office, {.package = options.other}, report, options.rows);
     auto const wanted = [&](std::string_view part) { return options.only.empty() || options.only == part; };
     if (wanted("functions"))
         measure_functions(office, report, options.rows);
@@ -52,7 +54,8 @@ void run(Options const& options) {
 
 Options read(int count, char** words) {
     if (count < 3)
-        throw std::runtime_error("usage: hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [--only PART] [ROWS]");
+        throw std::runtime_error("usage: hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [--only PART] "
+                                 "[--against OTHER-PACKAGE] [ROWS]");
     Options options;
     options.package = words[1];
     options.twin = words[2];
@@ -61,6 +64,8 @@ Options read(int count, char** words) {
             options.markdown = true;
         else if (std::string_view(words[i]) == "--only" && i + 1 < count)
             options.only = words[++i];
+        else if (std::string_view(words[i]) == "--against" && i + 1 < count)
+            options.other = words[++i];
         else
             options.rows = std::atoi(words[i]);
     }

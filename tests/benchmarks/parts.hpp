@@ -10,6 +10,9 @@ namespace hearthcell::benchmarks {
 /// Each function against an empty call with the same kinds and number of arguments.
 void measure_functions(office::Office& office, Report& report, int rows);
 
+/// Each function against the same one of another package, say of the last edition, in an office of its own.
+void measure_against_package(office::Office& office, office::Settings const& other, Report& report, int rows);
+
 /// Our functions against the same maths written out in cells, and against what Calc brings along.
 void measure_against_cells(office::Office& office, Report& report, int rows);
 

@@ -35,12 +35,12 @@ void write_inputs(office::Document& document, std::vector<double> const& inputs,
     range->setDataArray(data);
 }
 
+} // namespace
+
 double median(std::vector<double> values) {
     std::ranges::sort(values);
     return values[values.size() / 2];
 }
-
-} // namespace
 
 Subject::Subject(office::Office& office, std::vector<std::string> const& formulas, std::vector<double> const& inputs,
                  int count)

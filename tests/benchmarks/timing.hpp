@@ -26,6 +26,8 @@ private:
     int rows;
 };
 
+double median(std::vector<double> values);
+
 /// What two things take when they are measured in turn, A B A B …: the median of each, and the median of the ratios
 /// of neighbours, which what else the machine does disturbs least.
 struct Pair {
