@@ -5,22 +5,43 @@
 #include "functions/catalogue/tables.hpp"
 #include "functions/edition.hpp"
 #include "functions/explain/explain.hpp"
+#include "functions/explain/names_given.hpp"
+#include "functions/explain/phrases.hpp"
 
 #include <algorithm>
 
 namespace hearthcell {
 namespace {
 
-std::string cited(Source const& source) {
-    return std::string(source.title) + (source.from_memory ? " (from memory)" : "");
+struct InTables {
+    Named const* row = nullptr;
+    Measure measure = Measure::words;
+    std::size_t count = 0;
+};
+
+/// The rows of all tables that answer to a name.
+InTables find_in_tables(std::string_view name) {
+    InTables result;
+    for (NameTable const* const table : name_tables)
+        if (NamedRows const found = find_name(*table, name); found.count > 0)
+            result = {found.first, table->measure, result.count + found.count};
+    return result;
+}
+
+Failure no_such_name(std::size_t count) {
+    return {count == 0 ? Reason::unknown_name : Reason::ambiguous_name, 0};
 }
 
 } // namespace
 
 Outcome answer_explain(std::span<Value const> given) {
-    Function const* const function = find_function(std::get<std::string>(given[0]));
-    if (function == nullptr)
-        return Failure{Reason::unknown_name, 0};
+    std::string const& name = std::get<std::string>(given[0]);
+    Function const* const function = find_function(name);
+    if (function == nullptr) {
+        auto const& [row, measure, count] = find_in_tables(name);
+        return count == 1 && given.size() == 1 ? Outcome(about_name(*row, measure))
+                                               : Outcome(no_such_name(given.size() == 1 ? count : 0));
+    }
     std::span<Value const> const arguments = given.subspan(1);
     // Asked about itself, it looks at the name only: else it would call itself once for every EXPLAIN that is given.
     bool const is_itself = function->name == "EXPLAIN";
@@ -35,10 +56,8 @@ Outcome answer_source(std::span<Value const> given) {
             text += (text.empty() ? "" : "; ") + cited(source);
         return text;
     }
-    for (NameTable const* table : {&fuel_table, &pot_material_table})
-        if (Named const* row = find_name(*table, name))
-            return cited(row->source);
-    return Failure{Reason::unknown_name, 0};
+    InTables const found = find_in_tables(name);
+    return found.count == 1 ? Outcome(cited(found.row->source)) : Outcome(no_such_name(found.count));
 }
 
 Outcome answer_version(std::span<Value const>) {

@@ -1,5 +1,7 @@
 #include "functions/call/columns.hpp"
 
+#include "functions/call/fuel_names.hpp"
+
 namespace hearthcell {
 namespace {
 
@@ -39,22 +41,37 @@ Block column_of(Value const& value) {
 }
 
 Columns::Columns(Function const& function, std::span<Value const> values) {
-    singles.reserve(most_arguments); // so that pointers into it stay good
-    for (unsigned i = 0; i < function.arguments.size() && why.reason == Reason::none; ++i) {
+    own_.reserve(2 * most_arguments); // so that pointers into it stay good
+    for (unsigned i = 0; i < function.arguments.size() && why_.reason == Reason::none; ++i) {
         Argument const& argument = function.arguments[i];
-        why = argument.kind == ArgumentKind::column ? add_column(argument, i, value_at(values, i))
-                                                    : add_number(argument, i, value_at(values, i));
+        why_ = argument.kind == ArgumentKind::column ? add_column(argument, i, value_at(values, i))
+                                                     : add_number(argument, i, value_at(values, i));
     }
 }
 
 Failure Columns::add_column(Argument const& argument, unsigned place, Value const& value) {
     if (std::holds_alternative<std::monostate>(value)) {
-        columns.push_back(nullptr);
+        columns_.push_back(nullptr);
         return {argument.optional ? Reason::none : Reason::argument_missing, place};
     }
     Block const* const block = std::get_if<Block>(&value);
-    columns.push_back(block != nullptr ? block : &singles.emplace_back(column_of(value)));
-    return check_column(argument, place, *columns.back());
+    columns_.push_back(block != nullptr ? block : &own_.emplace_back(column_of(value)));
+    if (argument.measure == Measure::moisture_wet)
+        moistures_ = columns_.back();
+    if (argument.table != nullptr && !columns_.back()->texts.empty())
+        return add_names(argument, place, *columns_.back());
+    return check_column(argument, place, *columns_.back());
+}
+
+/// In the place of a column with names one with their numbers; the moistures stand before it.
+Failure Columns::add_names(Argument const& argument, unsigned place, Block const& column) {
+    NamedColumn read = with_names_read(argument, place, column);
+    if (read.failure.reason == Reason::none && moistures_ != nullptr)
+        read.failure = check_moisture_beside(read, place, *moistures_);
+    if (read.failure.reason != Reason::none)
+        return read.failure;
+    columns_.back() = &own_.emplace_back(std::move(read.numbers));
+    return check_column(argument, place, *columns_.back());
 }
 
 Failure Columns::add_number(Argument const& argument, unsigned place, Value const& value) {
@@ -62,10 +79,10 @@ Failure Columns::add_number(Argument const& argument, unsigned place, Value cons
     if (scalar.reason != Reason::none)
         return {scalar.reason, place};
     if (argument.kind == ArgumentKind::choice) {
-        choices.push_back({int(scalar.number)});
+        choices_.push_back({int(scalar.number)});
         return {};
     }
-    numbers.push_back(scalar.number);
+    numbers_.push_back(scalar.number);
     return {allows(argument, scalar.number) ? Reason::none : Reason::out_of_range, place};
 }
 

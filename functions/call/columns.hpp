@@ -24,18 +24,20 @@ public:
     Columns(Function const& function, std::span<Value const> values);
     Columns(Columns const&) = delete;
     Columns& operator=(Columns const&) = delete;
-    Failure const& failure() const { return why; }
-    Given given() const { return {columns, numbers, choices}; }
+    Failure const& failure() const { return why_; }
+    Given given() const { return {columns_, numbers_, choices_}; }
 
 private:
     Failure add_column(Argument const& argument, unsigned place, Value const& value);
     Failure add_number(Argument const& argument, unsigned place, Value const& value);
+    Failure add_names(Argument const& argument, unsigned place, Block const& column);
 
-    std::vector<Block> singles; ///< values that stand as a column of one
-    std::vector<Block const*> columns;
-    std::vector<double> numbers;
-    std::vector<Choice> choices;
-    Failure why;
+    std::vector<Block> own_; ///< columns that were made here: of one value, or with names read
+    std::vector<Block const*> columns_;
+    Block const* moistures_ = nullptr; ///< among them
+    std::vector<double> numbers_;
+    std::vector<Choice> choices_;
+    Failure why_;
 };
 
 } // namespace hearthcell

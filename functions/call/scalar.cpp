@@ -1,5 +1,6 @@
 #include "functions/call/scalar.hpp"
 
+#include "functions/call/fuel_names.hpp"
 #include "functions/catalogue/names.hpp"
 
 #include <charconv>
@@ -18,11 +19,6 @@ Scalar number_in(std::string const& text) {
     return {double(whole)};
 }
 
-Scalar named(Argument const& argument, std::string const& text) {
-    Named const* const row = find_name(*argument.table, text);
-    return row == nullptr ? Scalar{absent, Reason::unknown_name} : Scalar{row->value};
-}
-
 Scalar chosen(Argument const& argument, std::string const& text) {
     for (std::size_t i = 0; i < argument.choices.size(); ++i)
         if (same_name(argument.choices[i], text))
@@ -36,7 +32,7 @@ Scalar of_text(Argument const& argument, std::string const& text) {
         return chosen(argument, text);
     case ArgumentKind::name:
     case ArgumentKind::number_or_name:
-        return named(argument, text);
+        return named_value(*argument.table, text);
     default:
         return number_in(text);
     }
@@ -70,6 +66,8 @@ Scalar read_scalar(Argument const& argument, Value const& value) {
 Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
     Resolved result;
     std::size_t numbers = 0, choices = 0;
+    unsigned as_fired = no_argument;
+    bool is_moist = false;
     for (unsigned i = 0; i < arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
         Scalar const& given = arguments[i];
@@ -86,7 +84,11 @@ Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
             return result;
         }
         result.numbers[numbers++] = given.number;
+        as_fired = given.as_fired ? i : as_fired;
+        is_moist = is_moist || (argument.measure == Measure::moisture_wet && given.number > 0);
     }
+    if (as_fired != no_argument && is_moist)
+        result.failure = {Reason::moisture_beside_value_as_fired, as_fired};
     return result;
 }
 

@@ -9,6 +9,7 @@ namespace hearthcell {
 struct Scalar {
     double number = absent;
     Reason reason = Reason::none;
+    bool as_fired = false; ///< of a fuel's name: its value leaves no moisture to be taken off
 };
 
 /// Reads one argument that is not a column: defaults filled in, names and choices resolved. Ranges are not checked.

@@ -7,6 +7,7 @@
 #include "functions/catalogue/measure.hpp"
 #include "functions/number/reason.hpp"
 
+#include <cstdint>
 #include <span>
 
 namespace hearthcell {
@@ -19,13 +20,22 @@ struct Source {
 
 /// A row of a table of typical values.
 struct Named {
-    std::string_view name;
+    Wording name; ///< any of the four may be typed, in whatever language the office speaks
     double value;
     Source source;
+    Wording what{};                    ///< of which state of the thing that value is: net, dry
+    List<std::string_view, 12> also{}; ///< other names that it answers to
+    bool as_fired = false;             ///< the value holds for the mass as it is burned, not for that of dry fuel
 };
 struct NameTable {
-    std::string_view what; ///< "fuel", "pot material"
+    struct Fingerprint {
+        std::uint32_t of_name = 0;
+        std::size_t row = 0;
+    };
+    std::string_view listed_by; ///< the function whose guide shows the table
+    Measure measure;            ///< of the values
     std::span<Named const> rows;
+    std::span<Fingerprint const> fingerprints; ///< of every name of every row, in the order of the rows
 };
 
 enum class ArgumentKind {
@@ -33,7 +43,7 @@ enum class ArgumentKind {
     number_or_name, ///< a number, or a name that stands in a table
     name,           ///< only a name that stands in a table
     choice,         ///< one of a few fixed texts
-    column,         ///< a row or column of readings, or one reading
+    column,         ///< a row or column of readings, or one reading; or of names too, where there is a table
     mixed,          ///< a row or column in which texts and blanks stand for themselves
     matrix,         ///< a block of numbers
     anything,       ///< a text, a number, or a row or column of both
@@ -48,6 +58,7 @@ struct Argument {
     Wording help{};
     ArgumentKind kind = ArgumentKind::number;
     NameTable const* table = nullptr;    ///< for names
+    bool lists_names = false;            ///< its texts show the whole table; others refer to the function that does
     List<std::string_view, 5> choices{}; ///< for a choice; the first is the default
     bool optional = false;
     double fallback = absent;      ///< of an optional number

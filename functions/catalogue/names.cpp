@@ -1,14 +1,6 @@
 #include "functions/catalogue/names.hpp"
 
-#include <algorithm>
-
 namespace hearthcell {
-namespace {
-// The C library's tolower asks the locale; names are plain ASCII.
-constexpr char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-}
-} // namespace
 
 std::string_view trimmed(std::string_view text) {
     while (!text.empty() && text.front() == ' ')
@@ -18,13 +10,24 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-bool same_name(std::string_view a, std::string_view b) {
-    return std::ranges::equal(trimmed(a), trimmed(b), [](char x, char y) { return lower(x) == lower(y); });
+bool answers_to(Named const& row, std::string_view name) {
+    bool found = false;
+    for_every_name(row, [&](std::string_view one) { found = found || same_name(one, name); });
+    return found;
 }
 
-Named const* find_name(NameTable const& table, std::string_view name) {
-    auto const row = std::ranges::find_if(table.rows, [&](Named const& named) { return same_name(named.name, name); });
-    return row == table.rows.end() ? nullptr : &*row;
+NamedRows find_name(NameTable const& table, std::string_view name) {
+    std::uint32_t const wanted = fingerprint(name);
+    NamedRows found;
+    Named const* last = nullptr; // a row may answer to one name in two languages; its fingerprints stand together
+    for (auto const& [hash, row] : table.fingerprints) {
+        Named const* const candidate = &table.rows[row];
+        if (hash != wanted || candidate == last || !answers_to(*candidate, name))
+            continue;
+        last = candidate;
+        found = {found.count == 0 ? candidate : found.first, found.count + 1};
+    }
+    return found;
 }
 
 } // namespace hearthcell

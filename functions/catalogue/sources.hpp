@@ -14,6 +14,19 @@ inline constexpr Source iso_18134{"ISO 18134-1, oven-dry method", true};
 inline constexpr Source iso_18125{"ISO 18125:2017, net calorific value at constant pressure", true};
 inline constexpr Source iso_17225{"ISO 17225-1:2021, annex B, typical values", true};
 inline constexpr Source ipcc_2006{"IPCC 2006 guidelines, volume 2, table 1.2", true};
+// Of these the figures were read; gross values are made net by the form of ISO 18125, from the composition beside them.
+inline constexpr Source pine_review{"Energies 15 (2022) 1442, mean of a review of pine wood"};
+inline constexpr Source acacia_wood{
+    "J. Wood Sci., doi 10.1007/s10086-016-1599-7, Acacia tortilis, gross 19.29 made net"};
+inline constexpr Source residues_in_fuel{"Fuel 74 (1995) 1812-1822, gross values made net"};
+inline constexpr Source corn_cobs{"Energies 8 (2015) 4827-4838, gross 17.72 made net by the hydrogen of Fuel 74 (1995) "
+                                  "1812-1822"};
+inline constexpr Source eucalyptus_residues{
+    "Mateos and Ormaetxea, Energies, 21 December 2018, residues of Eucalyptus globulus"};
+inline constexpr Source pellets_at_least{
+    "ISO 17225-2:2021, class A1: at least 16.5 MJ/kg at 10 % moisture, which is 18.6 dry", true};
+inline constexpr Source ethanol_combustion{
+    "NIST Chemistry WebBook, enthalpy of combustion 1366.8 kJ/mol less that of the steam; without water", true};
 inline constexpr Source handbook_heats{"CRC Handbook of Chemistry and Physics, specific heats near 25 °C", true};
 inline constexpr Source iso_19867_1{"ISO 19867-1:2018", true};
 inline constexpr Source wbt_4_2_3{"Water Boiling Test 4.2.3 (2014)", true};

@@ -5,6 +5,7 @@
 #include "functions/call/wordy.hpp"
 #include "functions/explain/failures.hpp"
 #include "functions/explain/method_in_force.hpp"
+#include "functions/explain/names_given.hpp"
 #include "functions/explain/oddities.hpp"
 #include "functions/explain/phrases.hpp"
 
@@ -94,6 +95,8 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     if (text.empty())
         text = about_success(function, arguments, outcome);
     text += method_words(function, arguments);
+    for (std::string const& sentence : about_names(function, arguments))
+        text += " " + sentence;
     for (std::string const& sentence : remarks_on(function, arguments))
         text += " " + sentence;
     return function.caution.empty() ? text : text + " " + std::string(function.caution);

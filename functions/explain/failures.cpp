@@ -59,7 +59,10 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     std::string const given = is_number ? in_words(*number) : "\"" + text_at(value, why.row) + "\"";
     std::string const name = std::string(argument.name) + place_in(argument, value, why.row);
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
-    sentence = filled(filled(sentence, "{given}", given), "{allowed}", allowed_words(argument));
+    bool const is_ambiguous = why.reason == Reason::ambiguous_name;
+    sentence = filled(filled(sentence, "{given}", given), "{allowed}",
+                      is_ambiguous ? candidates(argument, text_at(value, why.row)) : allowed_words(argument));
+    sentence = filled(sentence, "{in row}", why.row > 0 ? " in row " + std::to_string(why.row) : "");
     if (why.reason != Reason::out_of_range)
         return sentence;
     double const read = number ? *number : read_scalar(argument, value).number;

@@ -48,6 +48,13 @@ public:
         std::string const* const text = std::get_if<std::string>(value_of(name));
         return text != nullptr && same_name(*text, option);
     }
+    bool names_a_fuel_as_fired() const {
+        for (std::size_t i = 0; i < function.arguments.size(); ++i)
+            if (function.arguments[i].kind == ArgumentKind::number_or_name &&
+                read_scalar(function.arguments[i], value_at(values, i)).as_fired)
+                return true;
+        return false;
+    }
     std::string_view function_name() const { return function.name; }
 
 private:
@@ -200,9 +207,11 @@ constexpr Combination combinations[] = {
 Sentences oddities(Function const& function, std::span<Value const> values) {
     Sentences result;
     Arguments const arguments(function, values);
+    bool const holds_no_moisture = arguments.names_a_fuel_as_fired(); // 0 is what it must be, and no empty cell
     for (std::size_t i = 0; i < function.arguments.size(); ++i)
         for (std::string& sentence : odd_about(function.arguments[i], arguments.at(i)))
-            result.push_back(std::move(sentence));
+            if (!holds_no_moisture || function.arguments[i].measure != Measure::moisture_wet)
+                result.push_back(std::move(sentence));
     for (Combination const& combination : combinations)
         if (combination.odd(arguments))
             result.emplace_back(combination.sentence);

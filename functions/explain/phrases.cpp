@@ -1,10 +1,25 @@
 #include "functions/explain/phrases.hpp"
 
+#include "functions/catalogue/tables.hpp"
+
 namespace hearthcell {
 
 std::string in_words(double number, Measure measure) {
     std::string_view const unit = unit_of(measure);
     return in_words(number) + (unit.empty() ? "" : " ") + std::string(unit);
+}
+
+std::string cited(Source const& source) {
+    return std::string(source.title) + (source.from_memory ? " (from memory)" : "");
+}
+
+std::string candidates(Argument const& argument, std::string_view name) {
+    std::string list;
+    for (NameTable const* const table : name_tables)
+        for (Named const& row : table->rows)
+            if ((argument.table == nullptr || argument.table == table) && answers_to(row, name))
+                list += (list.empty() ? "\"" : " or \"") + std::string(row.name) + "\"";
+    return list;
 }
 
 std::string allowed_words(Argument const& argument) {

@@ -9,6 +9,12 @@ namespace hearthcell {
 /// A number with the unit of its measure: 95.8503 °C.
 std::string in_words(double number, Measure measure);
 
+/// A source as it is cited: what is from memory says so.
+std::string cited(Source const& source);
+
+/// The names that an ambiguous one may stand for, each between quotation marks.
+std::string candidates(Argument const& argument, std::string_view name);
+
 /// What an argument allows: a range with unit, or a list of texts.
 std::string allowed_words(Argument const& argument);
 

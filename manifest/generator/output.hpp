@@ -12,6 +12,7 @@ void write_idl(std::ostream& out);
 void write_registration(std::ostream& out);
 void write_menu(std::ostream& out);
 void write_readme_table(std::ostream& out);
+void write_readme_names(std::ostream& out);
 void write_guide(std::ostream& out, Language language);
 
 /// The README with its function table made anew; empty where the marks around it are missing.
@@ -34,6 +35,12 @@ std::string full_help(Argument const& argument, Language language);
 
 /// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
 std::string parts(Function const& function, Language language);
+
+/// A source's title, with an asterisk where it is from memory.
+std::string marked(Source const& source);
+
+/// What a row of a table answers to besides its name in one language, each once.
+std::string other_names(Named const& row, Language language);
 
 /// "0.12 MJ/kg", with the decimal separator of the language.
 std::string amount(double number, Measure measure, Language language);

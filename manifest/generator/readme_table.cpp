@@ -4,6 +4,19 @@
 
 namespace hearthcell::generator {
 
+namespace {
+
+void write_names(std::ostream& out, Function const& function, Argument const& argument) {
+    out << "\n| `STOVE." << function.name << "` knows | also as | " << unit_of(argument.measure)
+        << " | what it is; source |\n|---|---|---|---|\n";
+    for (Named const& row : argument.table->rows)
+        out << "| " << row.name.english << " | " << other_names(row, Language::english) << " | "
+            << amount(row.value, Measure::words, Language::english) << " | " << row.what.english << "; "
+            << marked(row.source) << " |\n";
+}
+
+} // namespace
+
 void write_readme_table(std::ostream& out) {
     for (Group const& group : catalogue()) {
         out << "\n### " << group.title.english << "\n\n| function | gives | unit | source |\n|---|---|---|---|\n";
@@ -16,12 +29,24 @@ void write_readme_table(std::ostream& out) {
             out << " | " << (unit.empty() ? "–" : unit) << " | ";
             std::string_view comma;
             for (Source const& source : function.sources) {
-                out << comma << source.title << (source.from_memory ? "*" : "");
+                out << comma << marked(source);
                 comma = "; ";
             }
             out << " |\n";
         }
     }
+}
+
+void write_readme_names(std::ostream& out) {
+    out << "\n### Names\n\nWhere a calorific value or a specific heat is wanted, one of these names will do, in any of "
+           "four "
+           "languages; letter\ncase, accents, blanks and hyphens do not matter. A word that fits several rows is "
+           "refused.\n";
+    for (Group const& group : catalogue())
+        for (Function const& function : group.functions)
+            for (Argument const& argument : function.arguments)
+                if (argument.lists_names)
+                    write_names(out, function, argument);
 }
 
 std::string with_function_table(std::string const& readme) {
@@ -31,6 +56,7 @@ std::string with_function_table(std::string const& readme) {
         return "";
     std::ostringstream table;
     write_readme_table(table);
+    write_readme_names(table);
     return readme.substr(0, start + opening.size()) + table.str() + readme.substr(end);
 }
 

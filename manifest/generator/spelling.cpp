@@ -1,6 +1,10 @@
 // How names and texts of the catalogue are written in what is made from it.
 
+#include "functions/catalogue/names.hpp"
 #include "manifest/generator/output.hpp"
+
+#include <algorithm>
+#include <vector>
 
 namespace hearthcell::generator {
 
@@ -44,6 +48,22 @@ std::string escaped(std::string_view text) {
         }
     }
     return result;
+}
+
+std::string marked(Source const& source) {
+    return std::string(source.title) + (source.from_memory ? "*" : "");
+}
+
+std::string other_names(Named const& row, Language language) {
+    std::string list;
+    std::vector<std::string_view> seen{row.name.in(language)};
+    for_every_name(row, [&](std::string_view name) {
+        if (std::ranges::any_of(seen, [&](std::string_view one) { return same_name(one, name); }))
+            return;
+        seen.push_back(name);
+        list += (list.empty() ? "" : ", ") + std::string(name);
+    });
+    return list;
 }
 
 std::string signature(Function const& function) {

@@ -11,6 +11,9 @@ constexpr Wording range_is{"Range {low} to {high}", "De {low} à {high}", "De {l
 constexpr Wording one_of{" One of {}.", " Au choix\u00a0: {}.", " Opciones: {}.", " Chagua moja: {}."};
 constexpr Wording or_one_of{", or one of {}.", ", ou au choix\u00a0: {}.", ", o una de las opciones: {}.",
                             ", au chagua moja: {}."};
+constexpr Wording and_more{", … (see the function guide)", ", … (voir le guide des fonctions)",
+                           ", … (véase la guía de funciones)", ", … (tazama mwongozo wa vitendakazi)"};
+constexpr std::size_t room_for_names = 180; ///< in bytes; the rest of a table stands in the guide
 constexpr Wording left_out{"Left out: {}.", "Si omis\u00a0: {}.", "Si falta: {}.", "Ikiachwa: {}."};
 constexpr Wording if_left_out{" (if left out)", " (si omis)", " (si falta)", " (ikiachwa)"};
 constexpr Wording side_by_side{"Side by side: {}.", "Côte à côte\u00a0: {}.", "Lado a lado: {}.",
@@ -33,9 +36,13 @@ std::string options(Argument const& argument, Language language) {
         if (argument.optional && choice == argument.choices[0])
             list += if_left_out.in(language);
     }
-    if (argument.table != nullptr)
-        for (Named const& row : argument.table->rows)
-            add(row.name);
+    if (!argument.lists_names)
+        return list;
+    for (Named const& row : argument.table->rows) {
+        if (list.size() > room_for_names)
+            return list.append(and_more.in(language));
+        add(row.name.in(language));
+    }
     return list;
 }
 

@@ -1,11 +1,13 @@
 // Reads every name and text of the catalogue and grumbles where one is not as all others are.
 
+#include "functions/catalogue/tables.hpp"
 #include "manifest/generator/output.hpp"
 #include "support/lint.hpp"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace hearthcell::tests {
@@ -94,20 +96,76 @@ TEST(CatalogueTexts, ArgumentNamesAreUniqueAndNoKeywordOfIdlOrCpp) {
     });
 }
 
-TEST(CatalogueTexts, NamesOfTablesAreTidyLowerCaseAndUnique) {
+TEST(CatalogueTexts, NamesOfTablesAreTidyAndLowerCase) {
     for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
         bool const by_name = argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::number_or_name;
-        EXPECT_EQ(argument.table != nullptr, by_name) << whose;
+        bool const may_have_one = by_name || argument.kind == ArgumentKind::column;
+        EXPECT_TRUE(argument.table != nullptr ? may_have_one : !by_name) << whose;
         if (argument.table == nullptr)
             return;
-        std::set<std::string_view> names;
+        EXPECT_TRUE(argument.measure == argument.table->measure) << whose;
         for (Named const& row : argument.table->rows) {
-            expect_tidy(row.name, whose);
-            EXPECT_TRUE(std::ranges::none_of(row.name, is_upper)) << whose << ": " << row.name;
-            EXPECT_TRUE(names.insert(row.name).second) << whose << ": " << row.name << " stands there twice";
-            EXPECT_FALSE(row.source.title.empty()) << whose << ": " << row.name;
+            for (Language const language : languages) {
+                std::string_view const name = row.name.in(language);
+                expect_tidy(name, whose);
+                expect_tidy(row.what.in(language), whose);
+                bool const is_a_foreign_name = language == Language::swahili; // of a tree that does not grow there
+                EXPECT_TRUE(is_a_foreign_name || std::ranges::none_of(name, is_upper)) << whose << ": " << name;
+            }
+            EXPECT_FALSE(row.source.title.empty()) << whose << ": " << row.name.english;
         }
     });
+}
+
+TEST(CatalogueTexts, EachTableIsShownWholeByTheFunctionThatOthersReferTo) {
+    std::set<std::string_view> shown;
+    for_every_argument([&](Function const& function, Argument const& argument, std::string const& whose) {
+        if (!argument.lists_names)
+            return;
+        ASSERT_NE(argument.table, nullptr) << whose;
+        EXPECT_EQ(argument.table->listed_by, function.name);
+        shown.insert(function.name);
+    });
+    for_every_argument([&](Function const&, Argument const& argument, std::string const& whose) {
+        if (argument.table != nullptr) {
+            EXPECT_TRUE(shown.contains(argument.table->listed_by)) << whose;
+        }
+    });
+}
+
+TEST(CatalogueTexts, EveryRowAnswersToItsNameInEveryLanguageAndToThatAlone) {
+    for (NameTable const* const table : name_tables)
+        for (Named const& row : table->rows)
+            for (Language const language : languages) {
+                NamedRows const found = find_name(*table, row.name.in(language));
+                EXPECT_EQ(found.first, &row) << row.name.in(language);
+                EXPECT_EQ(found.count, 1U) << row.name.in(language) << " is ambiguous";
+            }
+}
+
+TEST(CatalogueTexts, OtherNamesOfARowLeadToItAndAreWrittenOnce) {
+    for (NameTable const* const table : name_tables)
+        for (Named const& row : table->rows) {
+            std::set<std::uint32_t> written;
+            for (std::string_view const name : row.also) {
+                expect_tidy(name, row.name);
+                EXPECT_GE(find_name(*table, name).count, 1U) << name;
+                EXPECT_TRUE(answers_to(row, name)) << name;
+                EXPECT_TRUE(written.insert(fingerprint(name)).second) << row.name.english << ": " << name << " twice";
+                for (Language const language : languages)
+                    EXPECT_FALSE(same_name(row.name.in(language), name)) << name << " is the row's name already";
+            }
+        }
+}
+
+TEST(CatalogueTexts, NamesThatDifferHaveFingerprintsThatDiffer) {
+    std::map<std::uint32_t, std::string_view> names;
+    for (NameTable const* const table : name_tables)
+        for (Named const& row : table->rows)
+            for_every_name(row, [&](std::string_view name) {
+                auto const [other, is_new] = names.emplace(fingerprint(name), name);
+                EXPECT_TRUE(is_new || same_name(other->second, name)) << name << " and " << other->second;
+            });
 }
 
 } // namespace

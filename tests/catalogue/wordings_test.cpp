@@ -156,7 +156,7 @@ TEST(Wordings, HaveTheSpacesAndApostrophesOfTheirLanguage) {
 
 // What was seen to fit into the wizard's window, in letters: three lines of a summary and two of a help. A list of
 // names is cut off there, but whole in the tooltip of a cell.
-constexpr std::size_t room_for_summary = 200, room_for_help = 125, room_for_names = 350;
+constexpr std::size_t room_for_summary = 200, room_for_help = 125, room_for_names = 390;
 
 TEST(Wordings, AreShortEnoughForTheWizard) {
     for (Language const language : languages) {
@@ -167,8 +167,7 @@ TEST(Wordings, AreShortEnoughForTheWizard) {
         for_every_argument([&](Function const&, Argument const& argument, std::string const& whose) {
             std::string const shown = generator::full_help(argument, language);
             EXPECT_LE(letters(argument.help.in(language)), room_for_help) << whose << ": " << shown;
-            EXPECT_LE(letters(shown), argument.table != nullptr ? room_for_names : room_for_help)
-                << whose << ": " << shown;
+            EXPECT_LE(letters(shown), argument.lists_names ? room_for_names : room_for_help) << whose << ": " << shown;
         });
     }
 }
@@ -188,7 +187,12 @@ TEST(Wordings, AreCompletedInTheirLanguageByRangeUnitAndDefault) {
     EXPECT_TRUE(generator::full_help(material, Language::english)
                     .find(". Range 0.1 to 2.5 kJ/(kg K), or one of \"aluminium\", ") != std::string::npos);
     EXPECT_TRUE(generator::full_help(material, Language::french)
-                    .find(". De 0,1 à 2,5 kJ/(kg K), ou au choix\u00a0: \"aluminium\", ") != std::string::npos);
+                    .find(". De 0,1 à 2,5 kJ/(kg K), ou au choix\u00a0: \"aluminium\", \"acier inoxydable\", ") !=
+                std::string::npos);
+    Argument const& fuel = argument_of("CALORIFICVALUE", 0);
+    EXPECT_TRUE(generator::full_help(fuel, Language::french).ends_with(", … (voir le guide des fonctions)."));
+    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 2), Language::english)
+                    .ends_with(", see STOVE.CALORIFICVALUE. Range 5 to 50 MJ/kg."));
 
     Argument const& basis = argument_of("MOISTURE", 2);
     EXPECT_TRUE(generator::full_help(basis, Language::spanish).ends_with(". Opciones: \"wet\" (si falta), \"dry\"."));

@@ -41,6 +41,39 @@ TEST(ExplainSlips, KilogramsInAGramArgument) {
     });
 }
 
+TEST(ExplainNames, WhatANameStandsForIsSaidWithItsSource) {
+    expect_words({
+        {"WOODENERGY",
+         {600, 0.12, "pine"},
+         "\"pine\" stands for 19.13 MJ/kg, net, dry, with its ash: Energies 15 (2022) 1442, mean of a review of pine "
+         "wood."},
+        {"POTHEAT", {500, "alumini", 20, 95}, "\"aluminium\" stands for 0.897 kJ/(kg K), near 25 °C: CRC Handbook"},
+        {"WOODENERGY",
+         {600, 0.12, "bois"},
+         "net calorific value is \"bois\", which may be \"coniferous wood\" or "
+         "\"broad-leaf wood\"; type which."},
+        {"POTHEAT", {500, "shaba", 20, 95}, "which may be \"copper\" or \"brass\"; type which."},
+        {"WOODENERGY",
+         {600, 0.12, "LPG"},
+         "net calorific value is \"LPG\": its value holds for the fuel as it is burned, so that no moisture is to be "
+         "taken off; give 0 as the moisture."},
+        {"SOURCE", {"shaba"}, "name is \"shaba\", which may be \"copper\" or \"brass\"; type which."},
+        {"WOODENERGY", {600, 0.12, "boots"}, "which is none of: \"coniferous wood\", "},
+    });
+    std::string const of_gas = explained("WOODENERGY", {100, 0, "LPG"});
+    EXPECT_TRUE(of_gas.starts_with("Fine")) << of_gas; // a moisture of 0 is no empty cell there
+}
+
+TEST(ExplainNames, ANameByItselfIsExplained) {
+    auto const asked = [](char const* name) { return in_words(called("EXPLAIN", {name})); };
+    EXPECT_EQ(asked("Charbon de bois"),
+              "\"\"charcoal\" stands for 29.5 MJ/kg, net; taken as dry, to be checked: IPCC 2006 "
+              "guidelines, volume 2, table 1.2 (from memory).\"");
+    EXPECT_EQ(reason("EXPLAIN", {"bark"}), Reason::ambiguous_name);
+    EXPECT_EQ(reason("EXPLAIN", {"charcoal", 3}), Reason::unknown_name); // no function of that name
+    EXPECT_EQ(reason("EXPLAIN", {"old boots"}), Reason::unknown_name);
+}
+
 TEST(ExplainSlips, DegreesFahrenheitAndKelvin) {
     expect_words({
         {"WATERHEAT", {5000, 68, 203}, "end is 203, outside 0.01 to 105 °C: 203 °F would be 95 °C."},

@@ -2,7 +2,7 @@
 // Of the fuel: its mass, its moisture, its char and what it is worth.
 
 #include "functions/catalogue/arguments.hpp"
-#include "functions/catalogue/tables.hpp"
+#include "functions/catalogue/fuels.hpp"
 
 namespace hearthcell::arguments {
 
@@ -55,8 +55,12 @@ inline constexpr Argument char_value{
     .measure = Measure::calorific_value,
     .low = 5,
     .high = 50,
-    .help = {"Net calorific value of the char", "Pouvoir calorifique inférieur du charbon",
-             "Poder calorífico inferior del carbón", "Thamani halisi ya kalori ya makaa"},
+    .help = {"Net calorific value of the char, or a name, see STOVE.CALORIFICVALUE",
+             "Pouvoir calorifique inférieur du charbon, ou un nom, voir STOVE.CALORIFICVALUE",
+             "Poder calorífico inferior del carbón, o un nombre, véase STOVE.CALORIFICVALUE",
+             "Thamani halisi ya kalori ya makaa, au jina, tazama STOVE.CALORIFICVALUE"},
+    .kind = ArgumentKind::number_or_name,
+    .table = &fuel_table,
     .optional = true,
     .fallback = 29.5,
 };
@@ -88,10 +92,12 @@ inline constexpr Argument net_dry{
     .measure = Measure::calorific_value,
     .low = 5,
     .high = 50,
-    .help = {"Net calorific value of the dry fuel, see STOVE.CALORIFICVALUE and STOVE.NETFROMGROSS",
-             "Pouvoir calorifique inférieur du combustible sec, voir STOVE.CALORIFICVALUE et STOVE.NETFROMGROSS",
-             "Poder calorífico inferior del combustible seco, véanse STOVE.CALORIFICVALUE y STOVE.NETFROMGROSS",
-             "Thamani halisi ya kalori ya fueli kavu, tazama STOVE.CALORIFICVALUE na STOVE.NETFROMGROSS"},
+    .help = {"Net calorific value of the dry fuel, or the fuel's name, see STOVE.CALORIFICVALUE",
+             "Pouvoir calorifique inférieur du combustible sec, ou son nom, voir STOVE.CALORIFICVALUE",
+             "Poder calorífico inferior del combustible seco, o su nombre, véase STOVE.CALORIFICVALUE",
+             "Thamani halisi ya kalori ya fueli kavu, au jina lake, tazama STOVE.CALORIFICVALUE"},
+    .kind = ArgumentKind::number_or_name,
+    .table = &fuel_table,
 };
 // A sample in an oven.
 inline constexpr Argument as_fired{
@@ -141,6 +147,7 @@ inline constexpr Argument fuel_name{
              "Jina la fueli, kama \"broad-leaf wood\"; thamani iliyopimwa kwa fueli yako ni bora"},
     .kind = ArgumentKind::name,
     .table = &fuel_table,
+    .lists_names = true,
 };
 inline constexpr Argument gross{
     .name = "gross calorific value",

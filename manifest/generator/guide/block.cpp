@@ -60,7 +60,7 @@ void add_sources(Sheet& sheet, Function const& function, Language language) {
     bool from_memory = false;
     std::string titles;
     for (Source const& source : function.sources) {
-        titles += (titles.empty() ? "" : "; ") + std::string(source.title) + (source.from_memory ? "*" : "");
+        titles += (titles.empty() ? "" : "; ") + marked(source);
         from_memory = from_memory || source.from_memory;
     }
     sheet.add({text("label", word(Word::source, language)), text("prose", titles, 7)});
@@ -70,10 +70,13 @@ void add_sources(Sheet& sheet, Function const& function, Language language) {
 
 /// The names that an argument may be, with what they stand for.
 void add_names(Sheet& sheet, Argument const& argument, Language language) {
-    add_heading(sheet, {{Word::name, 2}, {Word::typical_value, 1}, {Word::source, 5}}, language);
+    add_heading(sheet, {{Word::name, 2}, {Word::typical_value, 1}, {Word::also_typed_as, 2}, {Word::source, 3}},
+                language);
     for (Named const& row : argument.table->rows)
-        sheet.add({text("entry-strong", row.name, 2), text("entry", amount(row.value, argument.measure, language)),
-                   text("entry", std::string(row.source.title) + (row.source.from_memory ? "*" : ""), 5)});
+        sheet.add({text("entry-strong", row.name.in(language), 2),
+                   text("entry", amount(row.value, argument.measure, language)),
+                   text("entry", other_names(row, language), 2),
+                   text("entry", std::string(row.what.in(language)) + "; " + marked(row.source), 3)});
 }
 
 void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_view from, Language language) {
@@ -135,7 +138,7 @@ BlockRows add_block(Sheet& sheet, Function const& function, std::string const& v
             {text("caution-label", word(Word::caution, language)), text("caution", function.caution.in(language), 7)});
     add_arguments(sheet, function, language);
     for (Argument const& argument : function.arguments)
-        if (argument.table != nullptr)
+        if (argument.lists_names)
             add_names(sheet, argument, language);
     add_equations(sheet, function, language);
     add_sources(sheet, function, language);

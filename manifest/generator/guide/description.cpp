@@ -21,6 +21,12 @@ std::string range(double low, double high, Measure measure, Language language) {
                   amount(high, measure, language));
 }
 
+std::string name_of_table(Argument const& argument, Language language) {
+    if (argument.lists_names)
+        return std::string(word(Word::a_name_below, language));
+    return with_value(Word::a_name_as_in, "STOVE." + std::string(argument.table->listed_by), language);
+}
+
 std::string choices(Argument const& argument) {
     std::string list;
     for (std::string_view const choice : argument.choices) {
@@ -58,13 +64,17 @@ std::string what_is_allowed(Argument const& argument, Language language) {
     case ArgumentKind::number:
         return limits;
     case ArgumentKind::number_or_name:
-        return filled(with_value(Word::or_instead, word(Word::a_name_below, language), language), "%2", limits);
+        return filled(with_value(Word::or_instead, name_of_table(argument, language), language), "%2", limits);
     case ArgumentKind::name:
         return std::string(word(Word::a_name_below, language));
     case ArgumentKind::choice:
         return with_value(Word::one_of, choices(argument), language);
     case ArgumentKind::column:
-        return with_value(Word::a_column, limits, language);
+        return with_value(Word::a_column,
+                          argument.table == nullptr ? limits
+                                                    : filled(with_value(Word::or_instead, limits, language), "%2",
+                                                             name_of_table(argument, language)),
+                          language);
     case ArgumentKind::mixed:
         return std::string(word(Word::a_column_of_anything, language));
     case ArgumentKind::matrix:

@@ -104,7 +104,7 @@ Cell RandomCalls::random_cell(Argument const& argument) {
         return argument.choices[std::size_t(chance_.below(int(argument.choices.size())))].data();
     case ArgumentKind::name:
     case ArgumentKind::number_or_name:
-        return chance_.one_of(argument.table->rows).name.data();
+        return chance_.one_of(argument.table->rows).name.english.data();
     default:
         return chance_.between(argument.low, argument.high);
     }
