@@ -22,7 +22,7 @@ private:
             refuse_arguments(**static_cast<uno_Sequence**>(call.arguments[0]));
         else if (name != u"createInstanceWithContext")
             return false;
-        *static_cast<uno_Interface**>(call.result) = new Stove;
+        *static_cast<uno_Interface**>(call.result) = (new Stove)->face();
         return true;
     }
 
@@ -34,7 +34,7 @@ private:
 
 void* make_factory(char const* implementation) noexcept {
     try {
-        return std::strcmp(implementation, service) == 0 ? static_cast<uno_Interface*>(new Factory) : nullptr;
+        return std::strcmp(implementation, service) == 0 ? (new Factory)->face() : nullptr;
     } catch (...) { // no memory: LibreOffice says that there is no factory
         return nullptr;
     }

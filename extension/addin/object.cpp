@@ -7,7 +7,7 @@ namespace hearthcell::addin {
 namespace {
 
 Object& object_of(uno_Interface* face) {
-    return *static_cast<Object*>(face);
+    return *static_cast<Object::Face*>(face)->owner;
 }
 
 // How UNO reaches the object: functions of C.
@@ -27,7 +27,7 @@ static void SAL_CALL call_object(uno_Interface* face, typelib_TypeDescription co
 } // namespace
 
 Object::Object(std::initializer_list<char const*> interfaces)
-    : uno_Interface{hold_object, let_go_of_object, call_object} {
+    : face_{{hold_object, let_go_of_object, call_object}, this} {
     interfaces_.reserve(interfaces.size() + 2);
     interfaces_.emplace_back(typelib_TypeClass_INTERFACE, "com.sun.star.uno.XInterface");
     interfaces_.emplace_back(typelib_TypeClass_INTERFACE, "com.sun.star.lang.XTypeProvider");
@@ -84,8 +84,8 @@ void Object::query(Call const& call) {
     auto* const result = static_cast<uno_Any*>(call.result);
     for (Type const& type : interfaces_) {
         if (typelib_typedescriptionreference_equals(type.reference(), wanted)) {
-            uno_Interface* face = this;
-            uno_type_any_construct(result, static_cast<void*>(&face), wanted, nullptr); // holds it
+            uno_Interface* found = face();
+            uno_type_any_construct(result, static_cast<void*>(&found), wanted, nullptr); // holds it
             return;
         }
     }

@@ -27,10 +27,17 @@ struct Call {
 };
 
 /// Born with one reference, and gone with the last. Calls may come from several threads at once.
-class Object : public uno_Interface {
+class Object {
 public:
+    struct Face : uno_Interface {
+        Object* owner;
+    };
+
     Object(Object const&) = delete;
     Object& operator=(Object const&) = delete;
+
+    /// What UNO holds of it.
+    uno_Interface* face() { return &face_; }
 
     void hold() noexcept { references_.fetch_add(1, std::memory_order_relaxed); }
     void let_go() noexcept;
@@ -51,6 +58,7 @@ private:
     void query(Call const& call);
     void list_interfaces(void* result) const;
 
+    Face face_;
     std::atomic<unsigned> references_ = 1;
     std::vector<Type> interfaces_;
 };
