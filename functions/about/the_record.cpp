@@ -1,6 +1,7 @@
 #include "functions/about/the_record.hpp"
 
 #include "functions/about/answers.hpp"
+#include "functions/about/each_row.hpp"
 #include "functions/about/uncertainty.hpp"
 #include "functions/about/uncertainty_remarks.hpp"
 #include "functions/catalogue/minutes.hpp"
@@ -69,6 +70,9 @@ constexpr std::array<double, 2> water_doubt{0.02, 2.0};
 constexpr std::array<double, 11> run{760.0, 4360.0, 14.5, 950.0, 95.85, 4170.0, 430.0, 0.14, 18.7, blank, 40.0};
 constexpr std::array<double, 11> run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
 constexpr std::array<double, 1> short_doubt{0.02};
+// Batches of wood as they were laid out, and each one's own moisture.
+constexpr std::array<double, 3> batches{520.0, 430.0, 395.0}, moistures{0.14, 0.12, 0.2};
+constexpr std::array<Expected, 3> dry_batches{Expected{447.2, 1e-12}, Expected{378.4, 1e-12}, Expected{316.0, 1e-12}};
 
 constexpr Function functions[] = {
     minutes_function,
@@ -110,6 +114,33 @@ constexpr Function functions[] = {
      .sources = {jcgm_100},
      .examples = {{{"WATERMASS", water, water_doubt}, {"volume"}, "The first argument's name"},
                   {{"WATERMASS", water, short_doubt}, {Error::value}, "An uncertainty is missing"}}},
+    {.name = "EACHROW",
+     .stored = "eachRow",
+     .summary = {"Results of a function for each row of whole columns",
+                 "Résultats d’une fonction pour chaque ligne de colonnes entières",
+                 "Resultados de una función para cada fila de columnas enteras",
+                 "Matokeo ya kitendakazi kwa kila safu mlalo ya safu wima nzima"},
+     .arguments =
+         {function_name,
+          {.name = "arguments",
+           .measure = Measure::words,
+           .help = {"That function's arguments: columns of one length, or single values that serve all rows",
+                    "Les arguments de cette fonction\u00a0: colonnes de même longueur, ou valeurs valant pour toutes",
+                    "Los argumentos de esa función: columnas de igual longitud, o valores que sirven a todas",
+                    "Hoja za kitendakazi hicho: safu wima za urefu mmoja, au thamani moja kwa safu zote"},
+           .kind = ArgumentKind::rest}},
+     .result = {.name = {"results", "résultats", "resultados", "matokeo"},
+                .low = -std::numeric_limits<double>::max(),
+                .high = std::numeric_limits<double>::max(),
+                .list = true},
+     .kernel = Wordy{answer_each_row, remark_on_rows, why_no_row},
+     .equations = {"the function's own, once a row; a row that is empty in every column stays empty"},
+     .sources = {project},
+     .examples = {{{"DRYMASS", batches, moistures}, {dry_batches, 3}, "520 × 0.86, 430 × 0.88, 395 × 0.8"},
+                  {{"BOILINGPOINT", 1240}, {95.8503, 5e-5}, "A single value is one row"},
+                  {{"DRYMASS", batches, water}, {Error::value}, "Columns of two lengths"},
+                  {{"SERIES", batches}, {Error::not_available}, "It gives several values"},
+                  {{"NOSUCHTHING", batches}, {Error::not_available}, "No function of that name"}}},
     {.name = "EXPLAIN",
      .stored = "explain",
      .summary = {"What is wrong or odd about a function's arguments, in a sentence",

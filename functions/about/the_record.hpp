@@ -1,6 +1,6 @@
 #pragma once
-// Functions about functions, and about the record that they make: EXPLAIN, UNCERTAINTY, BUDGET, SOURCE, VERSION,
-// MINUTES.
+// Functions about functions, and about the record that they make: EACHROW, EXPLAIN, UNCERTAINTY, BUDGET, SOURCE,
+// VERSION, MINUTES.
 
 #include "functions/catalogue/function.hpp"
 

@@ -1,29 +1,13 @@
 #include "functions/about/uncertain_call.hpp"
 
 #include "functions/catalogue/catalogue.hpp"
+#include "functions/contract/cells.hpp"
 #include "functions/uncertainty/correlations.hpp"
 
 #include <algorithm>
 
 namespace hearthcell {
 namespace {
-
-/// Walks through a block in its order, texts included.
-class Cells {
-public:
-    explicit Cells(Block const& values) : block(values) {}
-
-    Value next() {
-        double const number = block.numbers[place++];
-        if (text < block.texts.size() && block.texts[text].place + 1 == place)
-            return block.texts[text++].text;
-        return is_absent(number) ? Value() : Value(number);
-    }
-
-private:
-    Block const& block;
-    std::size_t place = 0, text = 0;
-};
 
 std::size_t without_blanks_at_the_end(Block const& block) {
     std::size_t count = block.numbers.size();

@@ -92,13 +92,15 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     std::string text;
     for (std::string const& sentence : oddities(function, arguments))
         text += (text.empty() ? "Odd: " : " ") + sentence;
-    if (text.empty())
+    Sentences const remarks = remarks_on(function, arguments);
+    bool const odd = !text.empty() || (!remarks.empty() && remarks.front().starts_with("Odd"));
+    if (!odd)
         text = about_success(function, arguments, outcome);
     text += method_words(function, arguments);
     for (std::string const& sentence : about_names(function, arguments))
         text += " " + sentence;
-    for (std::string const& sentence : remarks_on(function, arguments))
-        text += " " + sentence;
+    for (std::string const& sentence : remarks)
+        text += (text.empty() ? "" : " ") + sentence;
     return function.caution.empty() ? text : text + " " + std::string(function.caution);
 }
 

@@ -1,5 +1,5 @@
 // hearthcell-benchmark PACKAGE EMPTY-TWIN [--markdown] [--only PART] [--against OTHER-PACKAGE] [ROWS]
-// PART is functions, cells, logs or sheets. With another package it measures only that.
+// PART is functions, cells, rows, logs or sheets. With another package it measures only that.
 
 #include "parts.hpp"
 
@@ -46,6 +46,8 @@ void run(Options const& options) {
         measure_functions(office, report, options.rows);
     if (wanted("cells"))
         measure_against_cells(office, report, options.rows);
+    if (wanted("rows"))
+        measure_each_row(office, report);
     if (wanted("logs"))
         measure_logs(office, report);
     if (wanted("sheets"))

@@ -16,6 +16,9 @@ void measure_against_package(office::Office& office, office::Settings const& oth
 /// Our functions against the same maths written out in cells, and against what Calc brings along.
 void measure_against_cells(office::Office& office, Report& report, int rows);
 
+/// EACHROW against as many single cells.
+void measure_each_row(office::Office& office, Report& report);
+
 /// The log functions on whole columns and from a thousand to a million readings.
 void measure_logs(office::Office& office, Report& report);
 

@@ -43,14 +43,19 @@ double median(std::vector<double> values) {
 }
 
 Subject::Subject(office::Office& office, std::vector<std::string> const& formulas, std::vector<double> const& inputs,
-                 int count)
+                 int count, Stands how)
     : document(office::Document::blank(office)), rows(count) {
     write_inputs(document, inputs, rows);
     office::Sheet cells = document.sheet(0);
     constexpr std::size_t place = 17; // beyond the longest list of arguments
     std::string const first = column(place), last = column(place + formulas.size() - 1);
-    cells.formulas(first + "1", {formulas});
-    cells.fill_down(first + "1:" + last + std::to_string(rows));
+    std::string const beside = first + "1:" + last + std::to_string(rows);
+    if (how == Stands::as_array_formula)
+        cells.array_formula(beside, formulas.front());
+    else
+        cells.formulas(first + "1", {formulas});
+    if (how == Stands::in_every_row)
+        cells.fill_down(beside);
     result_cell = last + "1";
 }
 

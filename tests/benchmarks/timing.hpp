@@ -8,12 +8,15 @@
 
 namespace hearthcell::benchmarks {
 
-/// A sheet of its own in which one formula, filled down, is recalculated. Inputs are numbers in columns from A on, the
-/// same in every row but for the last digits, so that no two rows are alike.
+/// How formulas stand on a sheet: filled down beside all rows, once for all of them, or once over all of them.
+enum class Stands { in_every_row, in_one_cell, as_array_formula };
+
+/// A sheet of its own in which formulas are recalculated. Inputs are numbers in columns from A on, the same in every
+/// row but for the last digits, so that no two rows are alike.
 class Subject {
 public:
     Subject(office::Office& office, std::vector<std::string> const& formulas, std::vector<double> const& inputs,
-            int rows);
+            int rows, Stands how = Stands::in_every_row);
 
     /// Microseconds a row of one hard recalculation.
     double measure();

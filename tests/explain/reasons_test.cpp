@@ -177,7 +177,7 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
     EXPECT_EQ(says("FUELENERGY", {column_with_text(), 0.12, 18.5}),
               "masses in row 2 is the text \"a bundle\"; a number is needed.");
     EXPECT_EQ(says("BOILINGPOINT", {1000.0, column({1013, 1020})}),
-              "sea-level pressure must be one value, not a block of cells.");
+              "sea-level pressure must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
     EXPECT_EQ(says("AIRPRESSURE", {0.0, 1013.0, 5.0}), "There are more arguments than the function takes (2).");
     EXPECT_EQ(says("WATERHEAT", {5000.0, 20.0, 95.0, std::string("WBT 9"), 5.0}),
               "There are more arguments than the function takes (4).");
@@ -197,7 +197,7 @@ TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {
         return explain(function_named(name), values);
     };
     EXPECT_EQ(says("SOURCE", {}), "name must be given.");
-    EXPECT_EQ(says("SOURCE", {column({5, 20})}), "name must be one value, not a block of cells.");
+    EXPECT_EQ(says("SOURCE", {column({5, 20})}), "name must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
     EXPECT_EQ(says("SOURCE", {0.0}), "name is the number 0; one of these texts is needed: the functions, fuels and pot "
                                      "materials of the README. An empty cell counts as 0.");
     EXPECT_EQ(says("UNCERTAINTY", {std::string("charcoal"), 0.15, 0.01}),
