@@ -31,8 +31,9 @@ std::string file_name(rtl::OUString const& url) {
 
 } // namespace
 
-std::string external_links(office::Document const& workbook) {
-    return office::asking("looking for links", [&]() -> std::string {
+std::string external_links(office::Document const& workbook, Outside const& outside) {
+    std::string const hidden = outside.in_words();
+    std::string const others = office::asking("looking for links", [&]() -> std::string {
         std::set<std::string> files;
         Reference<css::beans::XPropertySet> const properties(workbook.model(), UNO_QUERY_THROW);
         for (char const* kind : {"ExternalDocLinks", "SheetLinks", "DDELinks"}) {
@@ -47,6 +48,7 @@ std::string external_links(office::Document const& workbook) {
             if (rtl::OUString url; Reference<css::beans::XPropertySet>(areas->getByIndex(area), UNO_QUERY_THROW)
                                        ->getPropertyValue("Url") >>= url)
                 files.insert(file_name(url));
+        std::erase_if(files, [&](std::string const& file) { return file.empty() || outside.is_named_in(file); });
         if (files.empty())
             return {};
         std::string text = std::to_string(files.size()) + (files.size() == 1 ? " linked file: " : " linked files: ");
@@ -54,6 +56,7 @@ std::string external_links(office::Document const& workbook) {
             text += (file == *files.begin() ? "" : ", ") + file;
         return text;
     });
+    return hidden + (hidden.empty() || others.empty() ? "" : "; ") + others;
 }
 
 std::string with_original_links(std::string const& formula, Places const& places) {
@@ -63,7 +66,13 @@ std::string with_original_links(std::string const& formula, Places const& places
     std::string const ours = narrow(office::file_url(top)) + "/";
     return formulas::rewritten(formula, [&](formulas::Token const& token) -> std::optional<std::string> {
         std::string_view const file = formulas::file_named_by(token);
-        std::string const url = formulas::unquoted(file);
+        std::string url = formulas::unquoted(file);
+        if (places.outside != nullptr && places.outside->is_named_in(url)) {
+            url = places.outside->put_back(url);
+            if (url.find(':') != std::string::npos)
+                return formulas::with_replacements(token.text, {{file, formulas::quoted(url, '\'')}});
+            url = narrow(office::file_url(places.copy)) + "/" + url;
+        }
         rtl::OUString path;
         if (!url.starts_with(ours) ||
             osl::FileBase::getSystemPathFromFileURL(office::wide(url), path) != osl::FileBase::E_None)

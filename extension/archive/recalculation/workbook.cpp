@@ -1,5 +1,6 @@
 #include "extension/archive/recalculation/workbook.hpp"
 
+#include "extension/archive/links/clean.hpp"
 #include "extension/archive/recalculation/comparison.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/links.hpp"
@@ -44,7 +45,8 @@ StoredResults results_in(Document const& workbook) {
 }
 
 /// What the reports list as problems of a workbook that could be done.
-void add_problems(Document const& workbook, Comparison const& comparison, std::vector<Problem>& problems) {
+void add_problems(Document const& workbook, Comparison const& comparison, Outside const& outside,
+                  std::vector<Problem>& problems) {
     auto const is_new_error = [](Change const& change) { return change.kind == ChangeKind::new_error; };
     auto const& changes = comparison.changes;
     auto const cells = std::count_if(changes.begin(), changes.end(), is_new_error);
@@ -54,7 +56,7 @@ void add_problems(Document const& workbook, Comparison const& comparison, std::v
                             std::to_string(cells) + (cells == 1 ? " cell: " : " cells, the first ") + first->sheet +
                                 "." + cell_name(first->place) + " " + written(first->after) + ", " + first->formula});
     }
-    std::string links = external_links(workbook);
+    std::string links = external_links(workbook, outside);
     if (auto const lost = comparison.tally.links_not_followed; lost > 0)
         links += (links.empty() ? "formulas that ask the net" : "") + std::string("; ") + std::to_string(lost) +
                  (lost == 1 ? " cell needs" : " cells need") +
@@ -102,6 +104,9 @@ std::set<Place> set_all(Document const& workbook, Options const& options, std::v
 
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
                          std::string const& edition) {
+    Outside outside(copy.file.parent_path());
+    if (copy.stored) // else it is encrypted, and cannot be opened either
+        hide_links(copy.file, copy.format, outside);
     Document workbook = open(office, copy.file);
     StoredResults const own = copy.stored ? StoredResults() : results_in(workbook);
     StoredResults const& stored = copy.stored ? *copy.stored : own;
@@ -110,8 +115,9 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
     Outcome& outcome = result.outcome;
     auto const set = set_all(workbook, options, outcome.problems);
     workbook.recalculate();
-    Comparison comparison = compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path()});
-    add_problems(workbook, comparison, outcome.problems);
+    Comparison comparison =
+        compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path(), &outside});
+    add_problems(workbook, comparison, outside, outcome.problems);
     outcome.tally = std::move(comparison.tally);
     result.changes = std::move(comparison.changes);
     for (std::string const& name : options.collect)
@@ -123,6 +129,7 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
         replace_by_values(workbook, edition, outcome.problems);
     result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
     save(workbook, result.saved);
+    put_links_back(result.saved, copy.format, outside);
     return result;
 }
 

@@ -1,0 +1,80 @@
+#pragma once
+// XML that is read and written again with some attributes changed or elements left out.
+
+#include <exception>
+#include <functional>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+struct XML_ParserStruct;
+
+namespace hearthcell::archive {
+
+/// An element as it is written, prefixes and all.
+struct Tag {
+    std::string name;
+    std::vector<std::pair<std::string, std::string>> attributes;
+
+    [[nodiscard]] std::string_view local() const; // without its prefix
+    [[nodiscard]] std::string_view attribute(std::string_view local_name) const;
+};
+
+std::string_view without_prefix(std::string_view name);
+
+/// What is to be changed.
+class Changes {
+public:
+    virtual ~Changes() = default;
+
+    /// Changes attributes. Gives whether it did.
+    virtual bool change(Tag& tag) = 0;
+    /// Whether the element is left out, with all in it.
+    virtual bool leave_out(Tag const&) { return false; }
+    virtual void closed(std::string_view) {}
+    virtual bool change_text(std::string&) { return false; }
+    /// An entity of the text that stands for a file.
+    virtual void outside_entity(std::string_view) {}
+};
+
+/// The XML comes out in UTF-8, without a document type, comments and processing instructions.
+class RewrittenXml {
+public:
+    /// take: gets the XML piece by piece
+    RewrittenXml(Changes& changes, std::function<void(std::string_view)> take);
+    ~RewrittenXml();
+    RewrittenXml(RewrittenXml const&) = delete;
+    RewrittenXml& operator=(RewrittenXml const&) = delete;
+
+    void feed(std::string_view piece); // throws Trouble(corrupt)
+    void finish();
+
+    [[nodiscard]] bool changed() const { return changed_; }
+
+private:
+    struct Calls;
+    struct Free {
+        void operator()(XML_ParserStruct* parser) const;
+    };
+    void parse(std::string_view piece, bool last);
+    template <class Work> void guarded(Work work);
+    void open(char const* name, char const** attributes);
+    void close(char const* name);
+    void text(std::string_view letters);
+    void end_tag();
+    void end_text();
+    void put(std::string_view piece);
+    void hand_over();
+
+    Changes& changes_;
+    std::function<void(std::string_view)> take_;
+    std::unique_ptr<XML_ParserStruct, Free> parser_;
+    std::string out_, text_;
+    bool changed_ = false, tag_is_open_ = false;
+    int left_out_ = 0; // depth inside of what is left out
+    std::exception_ptr thrown_;
+};
+
+} // namespace hearthcell::archive

@@ -1,0 +1,251 @@
+#include "extension/archive/links/xml_links.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <optional>
+
+namespace hearthcell::archive {
+namespace {
+
+/// What a problem's words call what links. Others by the name of their element.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 20> words{{
+    {"image", "picture"},
+    {"background-image", "picture"},
+    {"fill-image", "fill picture"},
+    {"list-level-style-image", "picture"},
+    {"symbol-image", "picture"},
+    {"imagedata", "picture"},
+    {"fill", "fill picture"},
+    {"object-ole", "object"},
+    {"oleObject", "object"},
+    {"floating-frame", "frame"},
+    {"table-source", "linked sheet"},
+    {"cell-range-source", "linked range"},
+    {"font-face-uri", "font"},
+    {"auto-reload", "reload"},
+    {"data-mapping", "data mapping"},
+    {"externalLinkPath", "workbook"},
+    {"xlPathMissing", "workbook"},
+    {"webPr", "page"},
+    {"textPr", "text file"},
+    {"dbPr", "database"},
+}};
+
+std::string in_words(std::string_view element) {
+    for (auto const& [known, its_words] : words)
+        if (known == element)
+            return std::string(its_words);
+    return std::string(element);
+}
+
+/// Followed only when somebody clicks.
+bool waits_for_a_click(Tag const& tag) {
+    std::string_view const name = tag.local();
+    return tag.name == "text:a" || tag.name == "draw:a" || name == "area-rectangle" || name == "area-circle" ||
+           name == "area-polygon" || name == "hyperlink" || name == "hlinkClick" || name == "a";
+}
+
+bool is_one_of(std::string_view name, std::initializer_list<std::string_view> names) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+/// A file as formulas name it: 'file:///site.ods'#$Data.A1.
+struct NamedFile {
+    std::size_t start, size; // of what stands between the quotes
+};
+
+std::optional<NamedFile> named_file(std::string_view formula, std::size_t from) {
+    for (;;) {
+        std::size_t const end = formula.find("'#", from);
+        if (end == std::string_view::npos)
+            return std::nullopt;
+        // Back to where the quotes open; one inside is written twice.
+        std::size_t start = end;
+        while (start > 0) {
+            --start;
+            if (formula[start] == '\'' && (start == 0 || formula[start - 1] != '\''))
+                break;
+            if (formula[start] == '\'')
+                --start;
+        }
+        if (start < end && formula[start] == '\'' && start + 1 < end)
+            return NamedFile{start + 1, end - start - 1};
+        from = end + 2;
+    }
+}
+
+std::string lower(std::string_view text) {
+    std::string small(text);
+    for (char& letter : small)
+        letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+    return small;
+}
+
+/// An attribute that is an address wherever it stands; or only in this element.
+bool holds_address(Tag const& tag, std::string_view attribute, std::string_view value) {
+    std::string_view const element = tag.local();
+    if (attribute == "href" || attribute == "src")
+        return true;
+    if (attribute == "schema")
+        return element == "model";
+    if (is_one_of(attribute, {"datasource", "database-name", "image-data"})) // or a registered name
+        return value.find_first_of(":/\\") != std::string_view::npos;
+    if (is_one_of(attribute, {"url", "editPage"}))
+        return element == "webPr";
+    if (is_one_of(attribute, {"sourceFile", "odcFile"}))
+        return is_one_of(element, {"connection", "textPr"});
+    return (attribute == "connection" && element == "dbPr") || (attribute == "localConnection" && element == "olapPr");
+}
+
+/// Of a database, which is more than an address.
+bool is_always_outside(std::string_view attribute) {
+    return is_one_of(attribute, {"url", "editPage", "sourceFile", "odcFile", "connection", "localConnection"});
+}
+
+} // namespace
+
+HideLinks::HideLinks(Outside& outside, std::string part, int depth)
+    : outside_(outside), part_(std::move(part)), depth_(depth) {}
+
+bool HideLinks::change(Tag& tag) {
+    std::string_view const element = tag.local();
+    if (element == "Relationship")
+        return change_relation(tag);
+    bool changed = false;
+    for (auto& [name, value] : tag.attributes)
+        changed = hide_in_formula(value) || changed;
+    if (element == "table" && tables_++ == 0) {
+        sheet_ = tag.attribute("name");
+        auto const file = named_file(sheet_, 0);
+        kept_ = file ? sheet_.substr(file->start, file->size) : std::string();
+    }
+    if (element == "table-source" && !kept_.empty())
+        return change_kept_table(tag);
+    if (waits_for_a_click(tag))
+        return changed;
+    for (auto& [name, value] : tag.attributes) {
+        std::string_view const attribute = without_prefix(name);
+        if (!holds_address(tag, attribute, value) || value.empty())
+            continue;
+        if (!is_always_outside(attribute) && !leads_outside(value, depth_))
+            continue;
+        if (element == "chart" && value == "..") // the document around it, also in a flat file
+            continue;
+        value = outside_.hide({in_words(element), where(), value});
+        changed = true;
+    }
+    return changed;
+}
+
+/// The results of another workbook that are kept for formulas: in the name of the table is what formulas call it, and
+/// beside it once more its address.
+bool HideLinks::change_kept_table(Tag& tag) {
+    for (auto& [name, value] : tag.attributes)
+        if (without_prefix(name) == "href") {
+            outside_.hide_twin(kept_, value);
+            value = kept_;
+        }
+    return true;
+}
+
+bool HideLinks::hide_in_formula(std::string& formula) {
+    bool changed = false;
+    std::size_t from = 0;
+    while (auto const file = named_file(formula, from)) {
+        std::string const name = outside_.hide({"workbook", where(), formula.substr(file->start, file->size)});
+        formula.replace(file->start, file->size, name);
+        from = file->start + name.size() + 2;
+        changed = true;
+    }
+    return changed;
+}
+
+bool HideLinks::change_relation(Tag& tag) {
+    std::string_view const type = tag.attribute("Type");
+    std::string const mode = lower(tag.attribute("TargetMode"));
+    std::string_view const kind = type.substr(type.rfind('/') + 1);
+    if (kind == "hyperlink")
+        return false;
+    for (auto& [name, value] : tag.attributes) {
+        if (without_prefix(name) != "Target")
+            continue;
+        // One that says that it is inside may begin with a slash, and means the root of the package.
+        std::string_view const inside = std::string_view(value).substr(value.starts_with('/') ? 1 : 0);
+        if (mode != "external" && !inside.starts_with('/') && inside.find_first_of(":\\") == std::string_view::npos)
+            return false;
+        value = outside_.hide({in_words(kind), part_, value});
+        return true;
+    }
+    return false;
+}
+
+bool HideLinks::leave_out(Tag const& tag) {
+    // LibreOffice 7.4 crashes when the file is not there.
+    if (tag.local() != "data-mapping" || tag.attribute("href").empty())
+        return false;
+    outside_.take_out({in_words(tag.local()), where(), std::string(tag.attribute("href"))});
+    return true;
+}
+
+void HideLinks::closed(std::string_view name) {
+    if (without_prefix(name) != "table" || --tables_ > 0)
+        return;
+    sheet_.clear();
+    kept_.clear();
+}
+
+void HideLinks::outside_entity(std::string_view address) {
+    outside_.take_out({"text", part_, std::string(address)});
+}
+
+bool PutLinksBack::change(Tag& tag) {
+    if (tag.local() == "table")
+        kept_ = outside_.is_named_in(tag.attribute("name"))
+                    ? outside_.twin_of(tag.attribute("name").substr(0, tag.attribute("name").rfind("'#")))
+                    : std::string();
+    bool changed = false;
+    for (auto& [name, value] : tag.attributes) {
+        if (!outside_.is_named_in(value))
+            continue;
+        bool const twin = tag.local() == "table-source" && !kept_.empty() && without_prefix(name) == "href";
+        value = twin ? kept_ : outside_.put_back(value);
+        changed = true;
+    }
+    return changed;
+}
+
+bool PutLinksBack::change_text(std::string& text) {
+    if (!outside_.is_named_in(text))
+        return false;
+    text = outside_.put_back(text);
+    return true;
+}
+
+void MayLink::feed(std::string_view piece) {
+    constexpr std::array<std::string_view, 16> names{
+        "href",   "src=",  "src ", "schema",     "datasource", "database-name", "image-data", "data-mapping",
+        "ENTITY", "webPr", "File", "connection", "Connection", "<Relationship", "'#",         "apos;#"};
+    constexpr std::size_t longest = 16, beginning = 200;
+    if (found_)
+        return;
+    start_.append(piece.substr(0, beginning - std::min(beginning, start_.size())));
+    std::string const text = last_ + std::string(piece);
+    for (std::string_view const name : names)
+        found_ = found_ || text.find(name) != std::string::npos;
+    last_ = text.substr(text.size() - std::min(text.size(), longest));
+}
+
+bool MayLink::found() const {
+    if (found_ || start_.empty())
+        return found_;
+    // A text in other letters than these cannot be searched for them.
+    std::string const start = lower(start_);
+    auto const first = start.find_first_not_of("\xEF\xBB\xBF \t\r\n");
+    std::string const declaration = start.substr(0, start.find("?>"));
+    return (first != std::string::npos && start[first] != '<') || start.find('\0') != std::string::npos ||
+           (declaration.find("encoding") != std::string::npos && declaration.size() < start.size() &&
+            declaration.find("utf-8") == std::string::npos);
+}
+
+} // namespace hearthcell::archive
