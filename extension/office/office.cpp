@@ -1,6 +1,8 @@
 #include "extension/office/office.hpp"
 
+#include "extension/office/confinement.hpp"
 #include "extension/office/file_url.hpp"
+#include "extension/office/socket_connection.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -54,9 +56,28 @@ std::string fresh_pipe_name() {
     return "hearthcell-" + std::to_string(::getpid()) + "-" + std::to_string(++number) + "-" + std::to_string(now);
 }
 
+bool is_set(char const* variable) {
+    char const* const value = std::getenv(variable);
+    return value != nullptr && *value != '\0';
+}
+
+/// The process that a confined program is: the last one of those that were started one by the other.
+pid_t last_child(pid_t process) {
+    for (;;) {
+        std::string const id = std::to_string(process);
+        std::ifstream children("/proc/" + id + "/task/" + id + "/children");
+        pid_t child = 0;
+        if (!(children >> child))
+            return process;
+        process = child;
+    }
+}
+
 } // namespace
 
 Office::Office(Settings const& settings) : profile_(settings), windows_(settings.windows) {
+    if (!settings.only_folder.empty() && !windows_ && !is_set("HEARTHCELL_OFFICE_ROOT") && can_confine())
+        confined_to_ = settings.only_folder;
     launch();
 }
 
@@ -75,7 +96,9 @@ void Office::launch() {
     asking("connecting to LibreOffice", [&] {
         connect(pipe);
         desktop_ = css::frame::Desktop::create(context_);
-        sockets_ = process_->sockets();
+        office_id_ = is_confined() ? last_child(process_->id()) : process_->id();
+        if (!is_confined()) // else they are in its folder
+            sockets_ = process_->sockets();
     });
 }
 
@@ -112,6 +135,13 @@ void Office::start(std::string const& pipe) {
         arguments.insert(arguments.begin(), {other_root, program});
         program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
     }
+    if (is_confined()) {
+        auto const folder = std::filesystem::canonical(program_folder()); // in there are no links that lead to it
+        auto words = confining_words({folder.parent_path(), {confined_to_, profile_.folder()}, profile_.temporary()});
+        words.push_back((folder / "soffice.bin").string());
+        arguments.insert(arguments.begin(), words.begin() + 1, words.end());
+        program = words.front();
+    }
     // Its temporary files go where they are deleted with the profile, however it ends; and so does what its libraries
     // would put into the user's home (settings of the desktop).
     std::string const folder = profile_.folder().string();
@@ -124,8 +154,6 @@ void Office::start(std::string const& pipe) {
 }
 
 void Office::connect(std::string const& pipe) {
-    auto const resolver = css::bridge::UnoUrlResolver::create(own_context());
-    rtl::OUString const address = wide("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext");
     auto const end = std::chrono::steady_clock::now() + starting_time;
     int restarts = 0;
     while (std::chrono::steady_clock::now() < end) {
@@ -135,14 +163,25 @@ void Office::connect(std::string const& pipe) {
         else if (code)
             throw std::runtime_error("LibreOffice ended with code " + std::to_string(*code) + " instead of starting. " +
                                      log_text());
-        try {
-            context_.set(resolver->resolve(address), css::uno::UNO_QUERY_THROW);
+        context_ = reached(pipe);
+        if (context_.is())
             return;
-        } catch (css::connection::NoConnectException const&) { // not listening yet
-        }
         std::this_thread::sleep_for(20ms);
     }
     throw std::runtime_error("LibreOffice did not answer in time. " + log_text());
+}
+
+/// Nothing as long as it does not listen.
+css::uno::Reference<css::uno::XComponentContext> Office::reached(std::string const& pipe) const {
+    if (is_confined())
+        return connect_in(profile_.temporary(), pipe, own_context());
+    try {
+        return {css::bridge::UnoUrlResolver::create(own_context())
+                    ->resolve(wide("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext")),
+                css::uno::UNO_QUERY_THROW};
+    } catch (css::connection::NoConnectException const&) {
+        return {};
+    }
 }
 
 std::string Office::log_text() const {

@@ -27,7 +27,10 @@ public:
     [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> const& context() const;
 
     bool alive();
-    [[nodiscard]] pid_t process_id() const { return process_->id(); }
+    [[nodiscard]] pid_t process_id() const { return office_id_; }
+
+    /// Whether it has no network and sees only the folder of its settings.
+    [[nodiscard]] bool is_confined() const { return !confined_to_.empty(); }
     [[nodiscard]] std::filesystem::path const& folder() const { return profile_.folder(); }
 
     /// The files of the sockets that it listens on, outside its folder.
@@ -48,11 +51,15 @@ private:
     void end();
     void connect(std::string const& pipe);
     void start(std::string const& pipe);
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext>
+    reached(std::string const& pipe) const;
     [[nodiscard]] std::string log_text() const;
 
     Profile profile_;
     bool windows_;
-    std::unique_ptr<Process> process_;
+    std::filesystem::path confined_to_; // empty: it is not
+    std::unique_ptr<Process> process_;  // the office, or what confines it
+    pid_t office_id_ = -1;
     std::vector<std::filesystem::path> sockets_; // to be cleared away if it does not end by itself
     com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;
     com::sun::star::uno::Reference<com::sun::star::frame::XDesktop2> desktop_;

@@ -64,6 +64,7 @@ void unpack(std::filesystem::path const& package, std::filesystem::path const& i
 Profile::Profile(Settings const& settings) : folder_(fresh_folder()) {
     try {
         std::filesystem::create_directories(folder_ / "profile/user");
+        std::filesystem::create_directories(temporary());
         std::ofstream(folder_ / "profile/user/registrymodifications.xcu") << configuration(settings);
         // A package that lies unpacked in the folder of bundled extensions counts as installed: no unopkg, works as
         // root.

@@ -26,6 +26,7 @@ struct Settings {
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
     std::optional<Recalculation> opening_xlsx = {}; // likewise
     std::vector<Preference> preferences = {};       // further ones
+    std::filesystem::path only_folder = {}; // where the system allows it: no network, and no other folder to be seen
 };
 
 /// A user profile in a temporary folder of its own, deleted with this object.
@@ -38,6 +39,7 @@ public:
 
     [[nodiscard]] std::filesystem::path const& folder() const { return folder_; }
     [[nodiscard]] std::filesystem::path log() const { return folder_ / "office.log"; }
+    [[nodiscard]] std::filesystem::path temporary() const { return folder_ / "tmp"; }
 
     /// What the office must be told on its command line to use this profile.
     [[nodiscard]] std::vector<std::string> arguments() const;

@@ -46,4 +46,20 @@ void from_json(json const& in, Page& page) {
     in.at("points").get_to(page.points);
 }
 
+std::filesystem::path as_deep_as(std::filesystem::path const& folder, std::filesystem::path const& below) {
+    std::filesystem::path deep = below;
+    for (auto const& level : folder.relative_path())
+        deep /= level.empty() ? "" : "0";
+    return deep;
+}
+
+void move_links(std::vector<Page>& pages, std::filesystem::path const& from, std::filesystem::path const& to) {
+    for (Page& page : pages)
+        for (PageTable& table : page.tables)
+            for (auto& row : table.rows)
+                for (PageCell& cell : row)
+                    if (!cell.link.empty())
+                        cell.link = (to / std::filesystem::path(cell.link).lexically_relative(from)).lexically_normal();
+}
+
 } // namespace hearthcell::archive

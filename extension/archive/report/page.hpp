@@ -3,6 +3,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <filesystem>
 #include <string>
 #include <variant>
 #include <vector>
@@ -49,6 +50,13 @@ struct Page {
     std::vector<PageChart> charts = {};  // side by side at the bottom
     PageTable points = {};               // for charts only: beside the page, not printed
 };
+
+/// A folder as deep below `below` as another one is below the root.
+std::filesystem::path as_deep_as(std::filesystem::path const& folder, std::filesystem::path const& below);
+
+/// Makes links lead from one folder where they led from the other: a summary is drawn elsewhere than it is to lie, and
+/// an office writes links relative to where it saves.
+void move_links(std::vector<Page>& pages, std::filesystem::path const& from, std::filesystem::path const& to);
 
 void to_json(nlohmann::json& json, Page const& page);
 void from_json(nlohmann::json const& json, Page& page);

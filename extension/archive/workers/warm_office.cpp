@@ -21,7 +21,17 @@ office::Settings settings(std::filesystem::path const& package) {
             .preferences = {{"Office.Common/Save/Document", "GenerateThumbnail", "false"},
                             {"Office.Common/Misc", "UseOpenCL", "false"},
                             {"Office.Common/Security/Scripting", "MacroSecurityLevel", "3"},
-                            {"Office.Calc/Formula/Calculation", "UseThreadedCalculationForFormulaGroups", "false"}}};
+                            {"Office.Calc/Formula/Calculation", "UseThreadedCalculationForFormulaGroups", "false"},
+                            // Whatever it would fetch from the net is asked for where nobody answers.
+                            {"Inet/Settings", "ooInetProxyType", "2"},
+                            {"Inet/Settings", "ooInetNoProxy", ""},
+                            {"Inet/Settings", "ooInetHTTPProxyName", "127.0.0.1"},
+                            {"Inet/Settings", "ooInetHTTPProxyPort", "9"},
+                            {"Inet/Settings", "ooInetHTTPSProxyName", "127.0.0.1"},
+                            {"Inet/Settings", "ooInetHTTPSProxyPort", "9"},
+                            {"Inet/Settings", "ooInetFTPProxyName", "127.0.0.1"},
+                            {"Inet/Settings", "ooInetFTPProxyPort", "9"}},
+            .only_folder = std::filesystem::temp_directory_path()};
 }
 
 /// Without our functions every result would become an error.

@@ -58,10 +58,13 @@ public:
     /// The scheduler's order to draw a summary: pages that lie with the records.
     json draw(json const& order) {
         auto const text = content_of(records_.folder() / order.at("pages").get<std::string>());
-        auto const aside = task_.output / ".hearthcell-summary.ods";
+        auto const folder = as_deep_as(task_.output, scratch_ / "summary"); // the office does not see the output
+        auto const aside = folder / "summary.ods";
         std::string why_not;
         try {
-            auto const pages = json::parse(text.value_or("")).at("pages").get<std::vector<Page>>();
+            std::filesystem::create_directories(folder);
+            auto pages = json::parse(text.value_or("")).at("pages").get<std::vector<Page>>();
+            move_links(pages, task_.output, folder);
             with_office(drawing_time, [&](office::Office& office) { draw_pages(office, pages, aside); });
             WholeFile summary(task_.output / order.at("name").get<std::string>());
             summary.append(aside);

@@ -161,7 +161,12 @@ std::vector<pid_t> Running::workers() const {
 }
 
 std::vector<pid_t> Running::offices() const {
-    return children_of(workers(), "soffice.bin");
+    std::vector<pid_t> parents = workers(); // and the processes that confine their offices: each starts the next
+    for (std::vector<pid_t> between = parents; !between.empty();) {
+        between = children_of(between, "bwrap");
+        parents.insert(parents.end(), between.begin(), between.end());
+    }
+    return children_of(parents, "soffice.bin");
 }
 
 std::string Running::said() const {

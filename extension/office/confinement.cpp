@@ -1,0 +1,91 @@
+#include "extension/office/confinement.hpp"
+
+#include "extension/office/process.hpp"
+
+#include <unistd.h>
+
+#include <chrono>
+#include <cstdlib>
+
+namespace hearthcell::office {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr auto patience = std::chrono::seconds(20);
+
+/// What programs need of the system: libraries, fonts, names of users, the time zone.
+constexpr char const* settings[] = {"/etc/alternatives",    "/etc/fonts",
+                                    "/etc/group",           "/etc/ld.so.cache",
+                                    "/etc/ld.so.conf",      "/etc/ld.so.conf.d",
+                                    "/etc/libreoffice",     "/etc/localtime",
+                                    "/etc/nsswitch.conf",   "/etc/passwd",
+                                    "/etc/timezone",        "/var/cache/fontconfig",
+                                    "/var/lib/libreoffice", "/var/spool/libreoffice"};
+
+fs::path bubblewrap() {
+    char const* const variable = std::getenv("PATH");
+    std::string const path = variable == nullptr ? "/usr/bin:/bin" : variable;
+    for (std::size_t start = 0; start <= path.size();) {
+        std::size_t const end = std::min(path.find(':', start), path.size());
+        fs::path const file = fs::path(path.substr(start, end - start)) / "bwrap";
+        if (file.is_absolute() && ::access(file.c_str(), X_OK) == 0)
+            return file;
+        start = end + 1;
+    }
+    return {};
+}
+
+std::vector<std::string> common_words() {
+    std::vector<std::string> words{bubblewrap(),        "--unshare-user", "--unshare-net", "--unshare-pid",
+                                   "--unshare-ipc",     "--unshare-uts",  "--cap-drop",    "ALL",
+                                   "--die-with-parent", "--ro-bind",      "/usr",          "/usr"};
+    auto const add = [&](std::initializer_list<std::string> more) { words.insert(words.end(), more); };
+    for (char const* place : {"/bin", "/lib", "/lib32", "/lib64", "/sbin"}) {
+        std::error_code problem;
+        if (fs::is_symlink(place, problem))
+            add({"--symlink", fs::read_symlink(place, problem).string(), place});
+        else
+            add({"--ro-bind-try", place, place});
+    }
+    for (char const* place : settings)
+        add({"--ro-bind-try", place, place});
+    add({"--proc", "/proc", "--dev", "/dev"});
+    return words;
+}
+
+bool try_it() {
+    std::vector<std::string> words = common_words();
+    if (words.front().empty())
+        return false;
+    words.emplace_back("/usr/bin/true");
+    std::string const program = words.front();
+    words.erase(words.begin());
+    try {
+        Process process(program, words, "/dev/null");
+        return process.wait(patience) == 0;
+    } catch (std::exception const&) {
+        return false;
+    }
+}
+
+} // namespace
+
+bool can_confine() {
+    static bool const possible = try_it();
+    return possible;
+}
+
+std::vector<std::string> confining_words(Confinement const& confinement) {
+    std::vector<std::string> words = common_words();
+    auto const add = [&](std::initializer_list<std::string> more) { words.insert(words.end(), more); };
+    // In this order: the folders may lie below /tmp.
+    add({"--bind", confinement.temporary, "/tmp"});
+    if (!confinement.program.string().starts_with("/usr/"))
+        add({"--ro-bind", confinement.program, confinement.program});
+    for (fs::path const& folder : confinement.folders)
+        add({"--bind", folder, folder});
+    return words;
+}
+
+} // namespace hearthcell::office
