@@ -1,77 +1,41 @@
-// hearthcell-archive: recalculates archives of workbooks and lists every result that changed.
+// hearthcell-archive: recalculates archives of workbooks and lists every result that changed. Starts without an office,
+// so that it can say what is missing; the rest is in a library that is loaded once the office's own are.
 
-#include "extension/archive/picture.hpp"
-#include "extension/archive/recalculation/options.hpp"
-#include "extension/archive/records/output_folder.hpp"
-#include "extension/archive/run_reports.hpp"
-#include "extension/archive/workers/pool.hpp"
-#include "extension/archive/workers/task.hpp"
+#include "extension/archive/find_office.hpp"
+#include "extension/archive/program.hpp"
 
-#include <nlohmann/json.hpp>
+#include <dlfcn.h>
 
 #include <csignal>
+#include <cstdlib>
 #include <iostream>
 
 namespace {
 
 using namespace hearthcell::archive;
 
-constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
+constexpr int could_not_run = 2;
 
-Telling telling(Options const& options) {
-    return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
+/// Beside this program, as it is built; or where it is installed.
+std::filesystem::path place_of_library() {
+    auto const folder = std::filesystem::read_symlink("/proc/self/exe").parent_path();
+    for (char const* place : {"", "../lib/hearthcell"})
+        if (auto const file = folder / place / program_library; std::filesystem::exists(file))
+            return file;
+    throw std::runtime_error(std::string(program_library) + " is not there; please install this program anew");
 }
 
-int say_stopped(Options const& options, int signal) {
-    if (!options.quiet)
-        std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
-    return stopped + signal;
-}
-
-int say(Options const& options, Summary const& summary) {
-    if (options.json)
-        std::cout << json_of(summary).dump(2) << "\n";
-    else if (!options.quiet)
-        std::cout << text_of(summary) << "\nThe reports are in " << options.output.string() << "\n";
-    return summary.problems.empty() ? all_well : with_problems;
-}
-
-/// With the reports filled: the picture of them, then all of them in their places.
-int finish(Pool& pool, Task const& task, Reports& reports) {
-    if (!task.options.summary)
-        remove_picture(task.output);
-    else if (int const signal = make_picture(pool, task.output, reports); signal != 0)
-        return say_stopped(task.options, signal);
-    reports.put_in_place();
-    return say(task.options, reports.summary());
-}
-
-int recalculate_archive(Options const& options) {
-    Task const task = make_task(options);
-    OutputFolder folder(task.output);
-    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), telling(options));
-    Pool pool(task, *progress);
-    Ran const ran = pool.run();
-    progress.reset();
-    if (ran.signal != 0)
-        return say_stopped(options, ran.signal);
-    folder.release_room();
-    Reports reports(task.output, task.facts());
-    fill_reports(reports, task, ran);
-    return finish(pool, task, reports);
-}
-
-int join_reports(Options const& options) {
-    Task const task = make_task(options);
-    Join join(options.inputs, task.output);
-    OutputFolder folder(task.output);
-    folder.release_room();
-    Progress progress(0, Telling::nothing);
-    Pool pool(task, progress);
-    pool.run();
-    Reports reports(task.output, join.facts());
-    join.fill(reports);
-    return finish(pool, task, reports);
+int run(Options const& options) {
+    auto const office = find_office(options.office);
+    ::setenv("HEARTHCELL_OFFICE", office.c_str(), 1); // for all that is started
+    load_libraries(office);
+    void* const library = ::dlopen(place_of_library().c_str(), RTLD_NOW);
+    if (library == nullptr)
+        throw std::runtime_error(::dlerror());
+    auto const function = reinterpret_cast<decltype(&hearthcell_archive)>(::dlsym(library, program_function));
+    if (function == nullptr)
+        throw std::runtime_error(::dlerror());
+    return function(options);
 }
 
 } // namespace
@@ -82,7 +46,7 @@ int main(int count, char** words) {
     if (!read.options)
         return read.status;
     try {
-        return read.options->merge ? join_reports(*read.options) : recalculate_archive(*read.options);
+        return run(*read.options);
     } catch (std::exception const& problem) {
         std::cerr << "hearthcell-archive: " << problem.what() << "\n";
         return could_not_run;

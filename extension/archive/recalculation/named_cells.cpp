@@ -4,7 +4,6 @@
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/when.hpp"
 #include "extension/formulas/our_functions.hpp"
-#include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
 #include "extension/office/text.hpp"
 
@@ -20,9 +19,6 @@
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/NumberFormat.hpp>
 #include <com/sun/star/util/XNumberFormatsSupplier.hpp>
-
-#include <charconv>
-#include <stdexcept>
 
 namespace css = com::sun::star;
 using css::uno::Reference;
@@ -87,17 +83,6 @@ std::optional<Target> find(office::Document const& workbook, std::string const& 
     return in_sheet(workbook, name);
 }
 
-std::optional<double> number_in(std::string text) {
-    double const scale = text.ends_with('%') ? 100 : 1;
-    if (scale != 1)
-        text.pop_back();
-    double number = 0;
-    auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (problem != std::errc() || end != text.data() + text.size())
-        return std::nullopt;
-    return number / scale;
-}
-
 bool shows_a_day(office::Document const& workbook, Reference<css::table::XCell> const& cell) {
     sal_Int32 key = 0;
     Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
@@ -129,18 +114,6 @@ void put(Target const& target, Assignment const& assignment) {
 }
 
 } // namespace
-
-Assignment read_assignment(std::string const& text) {
-    // A sheet's name in quotes may hold the sign, too.
-    auto const after_quotes = text.starts_with('\'') ? formulas::past_quotes(text, 0) : 0;
-    auto const sign = text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
-    if (sign == std::string::npos || sign == 0)
-        throw std::invalid_argument("'" + text + "' is not NAME=VALUE");
-    std::string const value = text.substr(sign + 1);
-    if (auto const number = number_in(value))
-        return {text.substr(0, sign), *number};
-    return {text.substr(0, sign), value};
-}
 
 std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment) {
     return office::asking("setting " + assignment.name, [&]() -> std::optional<Place> {
@@ -176,20 +149,6 @@ Collected collect(office::Document const& workbook, std::string const& name) {
         return {number != nullptr && shows_a_day(workbook, target->cell) ? written_day(*number) : written(value), unit,
                 true};
     });
-}
-
-std::vector<std::string> split_names(std::string const& list) {
-    std::vector<std::string> names(1);
-    bool quoted = false;
-    for (char const letter : list) {
-        quoted = quoted != (letter == '\'');
-        if (letter == ',' && !quoted)
-            names.emplace_back();
-        else
-            names.back() += letter;
-    }
-    std::erase(names, std::string());
-    return names;
 }
 
 } // namespace hearthcell::archive

@@ -2,21 +2,13 @@
 // Cells called by their names: set before a workbook is recalculated (--set), collected after it (--collect).
 
 #include "extension/archive/files/value.hpp"
+#include "extension/archive/recalculation/assignment.hpp"
 #include "extension/office/document.hpp"
 
 #include <optional>
 #include <string>
-#include <variant>
-#include <vector>
 
 namespace hearthcell::archive {
-
-/// "calorific_value=18.2": what --set says. A number (12 % is 12%), or else a text.
-struct Assignment {
-    std::string name;
-    std::variant<double, std::string> value;
-};
-Assignment read_assignment(std::string const& text); // throws std::invalid_argument
 
 /// Puts the value into the defined name or cell ("Sheet.B4"). Throws Trouble(not_set) where the workbook has no such
 /// cell, or does not let it be changed. Gives the cell; nothing when the name is a constant.
@@ -29,8 +21,5 @@ struct Collected {
     bool found = false;
 };
 Collected collect(office::Document const& workbook, std::string const& name);
-
-/// "NAME,NAME,'A sheet, odd'.B4"
-std::vector<std::string> split_names(std::string const& list);
 
 } // namespace hearthcell::archive

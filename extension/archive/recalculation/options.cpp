@@ -36,7 +36,7 @@ Examples:
 /// As the command line gives it, before it is checked.
 struct Raw {
     std::vector<std::string> inputs, collect, set;
-    std::string output, base, package;
+    std::string output, base, package, office;
     Options options;
 };
 
@@ -91,6 +91,10 @@ void describe(CLI::App& app, Raw& raw) {
     app.add_option("--package", raw.package,
                    "Hearthcell's package; else hearthcell.oxt beside this program or in ../share/hearthcell")
         ->type_name("FILE");
+    app.add_option("--office", raw.office,
+                   "Folder of the LibreOffice to work with; else the one that UNO_PATH names, that of soffice on the "
+                   "PATH, /usr/lib/libreoffice, or the newest /opt/libreoffice*")
+        ->type_name("DIR");
     app.add_flag("--quiet", options.quiet, "No progress and no summary");
     app.add_flag("--json", options.json, "The summary as JSON, on standard output");
     app.add_flag("--progress-lines", options.progress_lines,
@@ -127,6 +131,7 @@ Options checked(Raw raw) {
             "to the runs themselves");
     options.base = raw.base;
     options.package = raw.package.empty() ? usual_package() : std::filesystem::path(raw.package);
+    options.office = raw.office;
     for (std::string const& list : raw.collect)
         for (std::string const& name : split_names(list))
             if (std::find(options.collect.begin(), options.collect.end(), name) == options.collect.end())

@@ -1,7 +1,7 @@
 #pragma once
 // The command line: read, explained, and made into the manual page.
 
-#include "extension/archive/recalculation/named_cells.hpp"
+#include "extension/archive/recalculation/assignment.hpp"
 
 #include <cstdint>
 #include <filesystem>
@@ -17,6 +17,7 @@ struct Options {
     std::filesystem::path output;
     std::filesystem::path base; // paths in the output are relative to it; found by itself when empty
     std::filesystem::path package;
+    std::filesystem::path office; // an installation of LibreOffice; found by itself when empty
     unsigned workers = 1;
     double time_limit = 60;          // seconds
     unsigned recycle = 100;          // files

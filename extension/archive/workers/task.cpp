@@ -1,5 +1,6 @@
 #include "extension/archive/workers/task.hpp"
 
+#include "extension/archive/files/value.hpp"
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/files/xml.hpp"
 #include "extension/archive/files/zip.hpp"

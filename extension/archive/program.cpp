@@ -1,0 +1,94 @@
+#include "extension/archive/program.hpp"
+
+#include "extension/archive/picture.hpp"
+#include "extension/archive/records/output_folder.hpp"
+#include "extension/archive/run_reports.hpp"
+#include "extension/archive/workers/pool.hpp"
+#include "extension/archive/workers/task.hpp"
+#include "extension/office/confinement.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <iostream>
+
+namespace {
+
+using namespace hearthcell::archive;
+
+constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
+
+Telling telling(Options const& options) {
+    return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
+}
+
+int say_stopped(Options const& options, int signal) {
+    if (!options.quiet)
+        std::cerr << "Stopped. What is finished stays so: the same command goes on from there.\n";
+    return stopped + signal;
+}
+
+int say(Options const& options, Summary const& summary) {
+    if (options.json)
+        std::cout << json_of(summary).dump(2) << "\n";
+    else if (!options.quiet)
+        std::cout << text_of(summary) << "\nThe reports are in " << options.output.string() << "\n";
+    return summary.problems.empty() ? all_well : with_problems;
+}
+
+/// With the reports filled: the picture of them, then all of them in their places.
+int finish(Pool& pool, Task const& task, Reports& reports) {
+    if (!task.options.summary)
+        remove_picture(task.output);
+    else if (int const signal = make_picture(pool, task.output, reports); signal != 0)
+        return say_stopped(task.options, signal);
+    reports.put_in_place();
+    return say(task.options, reports.summary());
+}
+
+/// What stands between a workbook and the world is one wall less here.
+void say_if_not_confined(Options const& options) {
+    if (!options.quiet && !options.progress_lines && !hearthcell::office::can_confine())
+        std::cerr
+            << "Links are cut from each workbook's copy, but LibreOffice itself is not shut in: bubblewrap (bwrap) "
+               "is not installed, or not allowed here.\n";
+}
+
+int recalculate_archive(Options const& options) {
+    Task const task = make_task(options);
+    say_if_not_confined(options);
+    OutputFolder folder(task.output);
+    std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), telling(options));
+    Pool pool(task, *progress);
+    Ran const ran = pool.run();
+    progress.reset();
+    if (ran.signal != 0)
+        return say_stopped(options, ran.signal);
+    folder.release_room();
+    Reports reports(task.output, task.facts());
+    fill_reports(reports, task, ran);
+    return finish(pool, task, reports);
+}
+
+int join_reports(Options const& options) {
+    Task const task = make_task(options);
+    Join join(options.inputs, task.output);
+    OutputFolder folder(task.output);
+    folder.release_room();
+    Progress progress(0, Telling::nothing);
+    Pool pool(task, progress);
+    pool.run();
+    Reports reports(task.output, join.facts());
+    join.fill(reports);
+    return finish(pool, task, reports);
+}
+
+} // namespace
+
+int hearthcell_archive(hearthcell::archive::Options const& options) {
+    try {
+        return options.merge ? join_reports(options) : recalculate_archive(options);
+    } catch (std::exception const& problem) {
+        std::cerr << "hearthcell-archive: " << problem.what() << "\n";
+        return could_not_run;
+    }
+}
