@@ -51,10 +51,18 @@ bool allows(Argument const& argument, double number) {
     return in_range || (argument.optional && is_absent(argument.fallback) && is_absent(number));
 }
 
+Scalar with_empty_cell_left_out(Argument const& argument, Scalar given) {
+    bool const cannot_be = given.number == 0 && (argument.low > 0 || argument.high < 0);
+    return argument.optional && cannot_be ? omitted_argument(argument) : given;
+}
+
 Scalar read_scalar(Argument const& argument, Value const& value) {
     if (double const* number = std::get_if<double>(&value)) {
         bool const wants_text = argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name;
-        return wants_text ? Scalar{absent, Reason::number_for_text} : Scalar{*number};
+        if (!wants_text)
+            return with_empty_cell_left_out(argument, {*number});
+        bool const is_left_out = argument.optional && *number == 0; // an empty cell in the place of a method
+        return is_left_out ? omitted_argument(argument) : Scalar{absent, Reason::number_for_text};
     }
     if (std::string const* text = std::get_if<std::string>(&value))
         return of_text(argument, *text);
@@ -70,7 +78,8 @@ Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
     bool is_moist = false;
     for (unsigned i = 0; i < arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
-        Scalar const& given = arguments[i];
+        Scalar const given =
+            argument.kind == ArgumentKind::choice ? arguments[i] : with_empty_cell_left_out(argument, arguments[i]);
         if (given.reason != Reason::none) {
             result.failure = {given.reason, i};
             return result;

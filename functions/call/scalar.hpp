@@ -15,6 +15,9 @@ struct Scalar {
 /// Reads one argument that is not a column: defaults filled in, names and choices resolved. Ranges are not checked.
 Scalar read_scalar(Argument const& argument, Value const& value);
 
+/// A lone empty cell arrives as 0: where 0 cannot be, it leaves an optional argument out.
+Scalar with_empty_cell_left_out(Argument const& argument, Scalar given);
+
 /// Whether a number is in the argument's range, or was left out where that has a meaning of its own.
 bool allows(Argument const& argument, double number);
 

@@ -2,7 +2,7 @@
 // What a function takes: one argument, the table of names that may stand for a number, and where typical values come
 // from.
 
-#include "functions/catalogue/language.hpp"
+#include "functions/catalogue/glossary.hpp"
 #include "functions/catalogue/list.hpp"
 #include "functions/catalogue/measure.hpp"
 #include "functions/number/reason.hpp"
@@ -52,7 +52,7 @@ enum class ArgumentKind {
 };
 
 struct Argument {
-    std::string_view name{}; ///< in words, as in a heading; the IDL name is made from it
+    Term name{}; ///< in words, as in a heading; the IDL name is made from the English one
     Measure measure = Measure::ratio;
     double low = 0, high = 0; ///< both allowed
     Wording help{};

@@ -20,13 +20,13 @@ consteval Argument optional(Argument argument, Wording meaning) {
     argument.absent_means = meaning;
     return argument;
 }
-consteval Argument named(Argument argument, std::string_view name, Wording help) {
+consteval Argument named(Argument argument, Term name, Wording help) {
     argument.name = name;
     argument.help = help;
     return argument;
 }
 /// A row or column of it.
-consteval Argument column(Argument argument, std::string_view name, Wording help) {
+consteval Argument column(Argument argument, Term name, Wording help) {
     argument = named(argument, name, help);
     argument.kind = ArgumentKind::column;
     return argument;

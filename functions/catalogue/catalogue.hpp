@@ -13,7 +13,7 @@ struct Group {
 
 std::array<Group, 9> catalogue();
 
-/// By the name after "STOVE.", with or without it, in any letter case.
+/// By the name after "STOVE.", with or without it, in any letter case; or by the name that it once had.
 Function const* find_function(std::string_view name);
 
 } // namespace hearthcell

@@ -10,7 +10,7 @@ namespace hearthcell {
 
 /// One value of a block that a function gives.
 struct Part {
-    Wording name{};
+    Wording name{}; ///< a term of the glossary where it is there; held by a test
     Measure measure = Measure::ratio;
 };
 
@@ -26,8 +26,9 @@ struct Result {
 };
 
 struct Function {
-    std::string_view name;   ///< after "STOVE."
-    std::string_view stored; ///< the name in files; never changes once released
+    std::string_view name;          ///< after "STOVE."
+    std::string_view stored;        ///< the name in files; never changes once released
+    std::string_view once_called{}; ///< an earlier name, which the stored one follows: .xls files know it
     Wording summary;
     List<Argument, most_arguments> arguments{};
     Result result{};

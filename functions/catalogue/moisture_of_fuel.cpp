@@ -18,8 +18,7 @@ constexpr Function functions[] = {
                  "Humedad de la leña según una muestra secada al horno",
                  "Unyevu wa kuni kutokana na sampuli iliyokaushwa tanurini"},
      .arguments = {as_fired, oven_dry, basis, optional(container, 0)},
-     .result =
-         {.name = {"moisture", "humidité", "humedad", "unyevu"}, .measure = Measure::moisture_wet, .low = 0, .high = 3},
+     .result = {.name = Term("moisture"), .measure = Measure::moisture_wet, .low = 0, .high = 3},
      .kernel = numeric<[]<class Real>(Real const& wet, Real const& dry, Real const& box, Choice on) {
          return kernels::moisture(wet, dry, box, kernels::Basis(on.index));
      }>,
@@ -65,10 +64,7 @@ constexpr Function functions[] = {
      .summary = {"Dry mass of moist wood", "Masse sèche d’un bois humide", "Masa seca de la leña húmeda",
                  "Uzito mkavu wa kuni zenye unyevu"},
      .arguments = {wood_mass, moisture},
-     .result = {.name = {"dry mass", "masse sèche", "masa seca", "uzito mkavu"},
-                .measure = Measure::wood_mass,
-                .low = 0,
-                .high = 100000},
+     .result = {.name = Term("dry mass"), .measure = Measure::wood_mass, .low = 0, .high = 100000},
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& m) { return kernels::dry_mass(mass, m); }>,
      .equations = {"m (1 - M)"},
      .sources = {definition},

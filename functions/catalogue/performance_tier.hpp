@@ -39,7 +39,7 @@ inline constexpr Function performance_tier_function{
                    "Resultado de ese ensayo: rendimiento como fracción, CO en g/MJ y PM2.5 en mg/MJ útil, o un puntaje",
                    "Tokeo la jaribio hilo: ufanisi kama sehemu, CO kwa g/MJ na PM2.5 kwa mg/MJ iliyofika, au alama"},
           .zero_is_doubtful = true}},
-    .result = {.name = {"tier", "niveau", "nivel", "daraja"}, .measure = Measure::ratio, .low = 0, .high = 5},
+    .result = {.name = Term("tier"), .measure = Measure::ratio, .low = 0, .high = 5},
     .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
     .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
                   "tiers 1 to 5 at 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ or less",

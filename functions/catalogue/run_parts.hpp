@@ -5,9 +5,8 @@
 
 namespace hearthcell::run_parts {
 
-inline constexpr Part level{{"level", "niveau", "nivel", "kiwango"}, Measure::confidence};
-inline constexpr Wording lower_limit{"lower limit", "limite inférieure", "límite inferior", "kikomo cha chini"};
-inline constexpr Wording upper_limit{"upper limit", "limite supérieure", "límite superior", "kikomo cha juu"};
+inline constexpr Part level{Term("level"), Measure::confidence};
+inline constexpr Term lower_limit("lower limit"), upper_limit("upper limit");
 inline constexpr Part lower{lower_limit}, upper{upper_limit}, p{{"p", "p", "p", "p"}};
 inline constexpr Part degrees_of_freedom{
     {"degrees of freedom", "degrés de liberté", "grados de libertad", "digrii za uhuru"}};

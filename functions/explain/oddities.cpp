@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace hearthcell {
 namespace {
@@ -28,6 +29,17 @@ public:
             if (function.arguments[i].name == name)
                 return at(i);
         return not_given;
+    }
+    /// The one number that serves all rows of a required column.
+    double for_all_rows(std::size_t place) const {
+        if (function.arguments[place].kind != ArgumentKind::column || function.arguments[place].optional)
+            return not_given;
+        Value const& value = value_at(values, place);
+        Block const* const block = std::get_if<Block>(&value);
+        if (block != nullptr)
+            return block->numbers.size() == 1 ? block->numbers[0] : not_given;
+        double const* const number = std::get_if<double>(&value);
+        return number != nullptr ? *number : not_given;
     }
     double at(std::size_t place) const {
         Argument const& argument = function.arguments[place];
@@ -208,10 +220,13 @@ Sentences oddities(Function const& function, std::span<Value const> values) {
     Sentences result;
     Arguments const arguments(function, values);
     bool const holds_no_moisture = arguments.names_a_fuel_as_fired(); // 0 is what it must be, and no empty cell
-    for (std::size_t i = 0; i < function.arguments.size(); ++i)
-        for (std::string& sentence : odd_about(function.arguments[i], arguments.at(i)))
-            if (!holds_no_moisture || function.arguments[i].measure != Measure::moisture_wet)
-                result.push_back(std::move(sentence));
+    for (std::size_t i = 0; i < function.arguments.size(); ++i) {
+        Argument const& argument = function.arguments[i];
+        if (holds_no_moisture && argument.measure == Measure::moisture_wet)
+            continue;
+        std::ranges::move(odd_about(argument, arguments.at(i)), std::back_inserter(result));
+        std::ranges::move(doubt_about_zero(argument, arguments.for_all_rows(i)), std::back_inserter(result));
+    }
     for (Combination const& combination : combinations)
         if (combination.odd(arguments))
             result.emplace_back(combination.sentence);

@@ -102,11 +102,15 @@ std::string probably_meant(Argument const& argument, double number) {
     return "";
 }
 
+Sentences doubt_about_zero(Argument const& argument, double number) {
+    if (number != 0 || !argument.zero_is_doubtful)
+        return {};
+    return {std::string(argument.name) + (argument.kind == ArgumentKind::column ? " are" : " is") +
+            " 0: " + std::string(empty_cell_or(argument.measure)) + ", or an empty cell?"};
+}
+
 Sentences odd_about(Argument const& argument, double number) {
-    Sentences result;
-    if (number == 0 && argument.zero_is_doubtful)
-        result.push_back(std::string(argument.name) + " is 0: " + std::string(empty_cell_or(argument.measure)) +
-                         ", or an empty cell?");
+    Sentences result = doubt_about_zero(argument, number);
     for (ValueSlip const& slip : accepted)
         if (applies(slip, argument) && number >= slip.low && number <= slip.high)
             result.push_back(told(slip, argument.name, number));

@@ -21,7 +21,7 @@ std::array<Group, 9> catalogue() {
          temperature_log()},
         {{"Repeated runs", "Essais répétés", "Ensayos repetidos", "Majaribio yaliyorudiwa"}, repeated_runs()},
         {{"Variants compared", "Variantes comparées", "Variantes comparadas", "Ulinganisho wa aina"}, comparisons()},
-        {{"The record itself", "Le relevé lui-même", "El registro mismo", "Rekodi yenyewe"}, the_record()},
+        {{"The record itself", "La fiche elle-même", "El registro mismo", "Rekodi yenyewe"}, the_record()},
     }};
 }
 
@@ -32,7 +32,8 @@ Function const* find_function(std::string_view name) {
         name.remove_prefix(prefix.size());
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
-            if (same_name(function.name, name))
+            if (same_name(function.name, name) ||
+                (!function.once_called.empty() && same_name(function.once_called, name)))
                 return &function;
     return nullptr;
 }

@@ -27,10 +27,10 @@ bool gives_number(Function const& function);
 /// Text made safe for XML.
 std::string escaped(std::string_view text);
 
-/// What the wizard says of a function: summary, parts of a block, caution.
+/// What the wizard says of a function: summary, unit of the result, parts of a block, caution.
 std::string full_summary(Function const& function, Language language);
 
-/// What the wizard says of an argument: help, range with unit, options, default.
+/// What the wizard says of an argument: unit, help, range, options, default.
 std::string full_help(Argument const& argument, Language language);
 
 /// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
@@ -45,8 +45,11 @@ std::string other_names(Named const& row, Language language);
 /// "0.12 MJ/kg", with the decimal separator of the language.
 std::string amount(double number, Measure measure, Language language);
 
+/// An argument's name as it is shown: in square brackets where it may be left out.
+std::string shown_name(Argument const& argument, Language language);
+
 /// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
-std::string signature(Function const& function);
+std::string signature(Function const& function, Language language);
 
 inline constexpr std::string_view service = "hearthcell.Stove";
 

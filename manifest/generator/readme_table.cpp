@@ -23,7 +23,7 @@ void write_readme_table(std::ostream& out) {
         for (Function const& function : group.functions) {
             std::string_view const unit = unit_of(function.result.measure);
             std::string const in_block = parts(function, Language::english);
-            out << "| `" << signature(function) << "` | " << function.summary.english;
+            out << "| `" << signature(function, Language::english) << "` | " << function.summary.english;
             if (!in_block.empty())
                 out << (function.result.list ? "; a list of " : "; side by side: ") << in_block;
             out << " | " << (unit.empty() ? "–" : unit) << " | ";

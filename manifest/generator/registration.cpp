@@ -12,12 +12,22 @@ void write_name(std::ostream& out, std::string_view name, std::string const& tex
     out << "<prop oor:name=\"" << name << "\">" << value(Language::english, text) << "</prop>\n";
 }
 
-/// A description in every language, made by full_summary or full_help.
+/// A text in every language, made of a function or an argument.
 template <class Entry>
-void write_description(std::ostream& out, Entry const& entry, std::string (*text)(Entry const&, Language)) {
-    out << "<prop oor:name=\"Description\">";
+void write_texts(std::ostream& out, std::string_view name, Entry const& entry,
+                 std::string (*text)(Entry const&, Language)) {
+    out << "<prop oor:name=\"" << name << "\">";
     for (Language const language : languages)
         out << value(language, text(entry, language));
+    out << "</prop>\n";
+}
+
+/// What an .xls file holds, and English formulas in a program. A file with an earlier name is understood, too: any
+/// language's name is looked for there, and none is used that no office speaks. "zxx" is no language.
+void write_compatibility_names(std::ostream& out, Function const& function) {
+    out << "<prop oor:name=\"CompatibilityName\">" << value(Language::english, "STOVE." + std::string(function.name));
+    if (!function.once_called.empty())
+        out << "<value xml:lang=\"zxx\">STOVE." << function.once_called << "</value>";
     out << "</prop>\n";
 }
 
@@ -26,15 +36,15 @@ void write_function(std::ostream& out, Function const& function) {
     out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n     ";
     write_name(out, "DisplayName", shown);
     out << "     ";
-    write_description(out, function, full_summary);
+    write_texts(out, "Description", function, full_summary);
     out << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n     ";
-    write_name(out, "CompatibilityName", shown);
+    write_compatibility_names(out, function);
     out << "     <node oor:name=\"Parameters\">\n";
     for (Argument const& argument : function.arguments) {
         out << "      <node oor:name=\"" << identifier(argument.name) << "\" oor:op=\"replace\">\n       ";
-        write_name(out, "DisplayName", std::string(argument.name));
+        write_texts(out, "DisplayName", argument, shown_name);
         out << "       ";
-        write_description(out, argument, full_help);
+        write_texts(out, "Description", argument, full_help);
         out << "      </node>\n";
     }
     out << "     </node>\n    </node>\n";

@@ -66,14 +66,17 @@ std::string other_names(Named const& row, Language language) {
     return list;
 }
 
-std::string signature(Function const& function) {
+std::string shown_name(Argument const& argument, Language language) {
+    bool const open = argument.optional || argument.kind == ArgumentKind::rest;
+    return (open ? "[" : "") + std::string(argument.name.in(language)) + (open ? "]" : "");
+}
+
+std::string signature(Function const& function, Language language) {
     std::string text = "STOVE." + std::string(function.name) + "(";
-    bool first = true;
+    std::string_view semicolon;
     for (Argument const& argument : function.arguments) {
-        text += first ? "" : "; ";
-        first = false;
-        bool const open = argument.optional || argument.kind == ArgumentKind::rest;
-        text += (open ? "[" : "") + std::string(argument.name) + (open ? "]" : "");
+        text.append(semicolon).append(shown_name(argument, language));
+        semicolon = "; ";
     }
     return text + ")";
 }

@@ -22,7 +22,7 @@ constexpr Wording a_list_of{"A list of {}.", "Une liste\u00a0: {}.", "Una lista:
 
 std::string range(Argument const& argument, Language language) {
     std::string const text = filled(range_is.in(language), "{low}", amount(argument.low, Measure::words, language));
-    return filled(text, "{high}", amount(argument.high, argument.measure, language));
+    return filled(text, "{high}", amount(argument.high, Measure::words, language)); // the text opens with the unit
 }
 
 /// The texts that can be typed, each between quotation marks.
@@ -50,7 +50,7 @@ std::string options(Argument const& argument, Language language) {
 std::string default_of(Argument const& argument, Language language) {
     if (!argument.optional || argument.kind == ArgumentKind::choice)
         return "";
-    return argument.absent_means.empty() ? amount(argument.fallback, argument.measure, language)
+    return argument.absent_means.empty() ? amount(argument.fallback, Measure::words, language)
                                          : std::string(argument.absent_means.in(language));
 }
 
@@ -73,7 +73,8 @@ std::string amount(double number, Measure measure, Language language) {
 }
 
 std::string full_help(Argument const& argument, Language language) {
-    std::string text = std::string(argument.help.in(language)) + ".";
+    std::string_view const unit = unit_of(argument.measure);
+    std::string text = (unit.empty() ? "" : std::string(unit) + " – ") + std::string(argument.help.in(language)) + ".";
     std::string const list = options(argument, language);
     bool const has_range = has_telling_range(argument);
     if (has_range)
@@ -95,7 +96,9 @@ std::string parts(Function const& function, Language language) {
 }
 
 std::string full_summary(Function const& function, Language language) {
-    std::string text = std::string(function.summary.in(language)) + ".";
+    std::string_view const unit = gives_number(function) ? unit_of(function.result.measure) : "";
+    std::string text =
+        std::string(function.summary.in(language)) + (unit.empty() ? "" : ", " + std::string(unit)) + ".";
     if (std::string const in_block = parts(function, language); !in_block.empty())
         text += " " + filled((function.result.list ? a_list_of : side_by_side).in(language), "{}", in_block);
     return function.caution.empty() ? text : text + " " + std::string(function.caution.in(language));

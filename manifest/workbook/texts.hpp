@@ -9,7 +9,8 @@
 
 namespace hearthcell::workbook {
 
-/// The texts of a sheet in one language, by the English text. A file of texts is a list of objects
+/// The texts of a sheet in one language, by the English text. Terms of the glossary and names of fuels and materials
+/// come from the catalogue, and stand in no file. A file of texts is a list of objects
 /// {"en": …, "fr": …, "es": …, "sw": …}; {"all": …} is a text that stays as it is in every language (a unit, a name).
 class Texts {
 public:
@@ -25,9 +26,11 @@ public:
 
 private:
     void read(std::filesystem::path const& file, bool has_to_be_used);
+    void add_terms();
 
     std::string language_;
-    std::map<std::string, std::string, std::less<>> by_english_;
+    std::map<std::string, std::string, std::less<>> by_english_; ///< of the files
+    std::map<std::string, std::string, std::less<>> terms_;      ///< of the catalogue
     std::set<std::string> unknown_, unused_;
 };
 

@@ -184,20 +184,35 @@ TEST(Wordings, AreCompletedInTheirLanguageByRangeUnitAndDefault) {
     EXPECT_TRUE(generator::full_help(hydrogen, Language::swahili).ends_with(". Kuanzia 0 hadi 0.2. Ikiachwa: 0.062."));
 
     Argument const& material = argument_of("POTHEAT", 1);
-    EXPECT_TRUE(generator::full_help(material, Language::english)
-                    .find(". Range 0.1 to 2.5 kJ/(kg K), or one of \"aluminium\", ") != std::string::npos);
+    EXPECT_TRUE(
+        generator::full_help(material, Language::english).find(". Range 0.1 to 2.5, or one of \"aluminium\", ") !=
+        std::string::npos);
     EXPECT_TRUE(generator::full_help(material, Language::french)
-                    .find(". De 0,1 à 2,5 kJ/(kg K), ou au choix\u00a0: \"aluminium\", \"acier inoxydable\", ") !=
+                    .find(". De 0,1 à 2,5, ou au choix\u00a0: \"aluminium\", \"acier inoxydable\", ") !=
                 std::string::npos);
     Argument const& fuel = argument_of("CALORIFICVALUE", 0);
     EXPECT_TRUE(generator::full_help(fuel, Language::french).ends_with(", … (voir le guide des fonctions)."));
     EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 2), Language::english)
-                    .ends_with(", see STOVE.CALORIFICVALUE. Range 5 to 50 MJ/kg."));
+                    .ends_with(", see STOVE.CALORIFICVALUE. Range 5 to 50."));
 
     Argument const& basis = argument_of("MOISTURE", 2);
     EXPECT_TRUE(generator::full_help(basis, Language::spanish).ends_with(". Opciones: \"wet\" (si falta), \"dry\"."));
     EXPECT_TRUE(generator::full_help(argument_of("BOILINGPOINTAT", 1), Language::swahili)
-                    .ends_with(" hadi 9000 m. Ikiachwa: usomaji unachukuliwa kama ulivyo."));
+                    .ends_with(" hadi 9000. Ikiachwa: usomaji unachukuliwa kama ulivyo."));
+}
+
+TEST(Wordings, OpenWithTheUnitOfAnArgumentAndEndWithThatOfTheResult) {
+    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 2), Language::french).starts_with("MJ/kg – Pouvoir "));
+    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 1), Language::english).starts_with("Share of water "));
+    EXPECT_TRUE(generator::full_summary(*find_function("BOILINGPOINT"), Language::english).ends_with(", °C."));
+    EXPECT_TRUE(generator::full_summary(*find_function("EFFICIENCY"), Language::english).ends_with(" fuel energy."));
+}
+
+TEST(Wordings, PutTheNameOfWhatMayBeLeftOutInBrackets) {
+    EXPECT_EQ(generator::shown_name(argument_of("BOILINGPOINT", 0), Language::english), "altitude");
+    EXPECT_EQ(generator::shown_name(argument_of("BOILINGPOINT", 1), Language::french),
+              "[pression au niveau de la mer]");
+    EXPECT_EQ(generator::signature(*find_function("WATERDENSITY"), Language::swahili), "STOVE.WATERDENSITY(halijoto)");
 }
 
 TEST(Wordings, NameThePartsOfABlockInTheirLanguage) {

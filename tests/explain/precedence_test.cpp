@@ -51,8 +51,12 @@ TEST(ExplainMethods, AreNamedWithTheirEquationAndWhereItComesFrom) {
         {"WATERHEAT",
          {5000, 20, 95, "wbt 3"},
          "By \"WBT 3\": 4.186 m (end - start) (the method is from memory of its "},
-        {"DRYWOOD", {600, 0.12, 18.5, 50, "ISO 19867-1"}, "This quantity is not defined by method \"ISO 19867-1\"."},
-        {"DRYWOOD", {600, 0.12, 18.5, 50, "WBT 4.2.3"}, "Method \"WBT 4.2.3\" needs the local boiling point."},
+        {"EQUIVALENTDRYFUEL",
+         {600, 0.12, 18.5, 50, "ISO 19867-1"},
+         "This quantity is not defined by method \"ISO 19867-1\"."},
+        {"EQUIVALENTDRYFUEL",
+         {600, 0.12, 18.5, 50, "WBT 4.2.3"},
+         "Method \"WBT 4.2.3\" needs the local boiling point."},
     });
 }
 

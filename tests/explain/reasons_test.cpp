@@ -52,7 +52,7 @@ Calls const failing{
     {"FUELENERGY", {column({300, absent}), column({0.12, 0.2}), 18.5}},
     {"FUELENERGY", {column({300, 250, 120}), column({0.12, 0.2}), 18.5}},
     {"EFFICIENCY", {5000.0, 1000.0}},
-    {"DRYWOOD", {600.0, 0.12, 18.5, 50.0, std::string("ISO 19867-1")}},
+    {"EQUIVALENTDRYFUEL", {600.0, 0.12, 18.5, 50.0, std::string("ISO 19867-1")}},
     {"BENCHEFFICIENCY", {800.0, 5800.0, 20.0, 1000.0, 95.0, 5550.0, 400.0, 0.12, 18.5, std::string("WBT 3")}},
     {"WOODENERGY", {600.0, 0.12, 18.5, std::string("WBT 4.2.3")}},
     {"WOODENERGY", {600.0, 0.12, 18.5, std::string("WBT 4.2.3"), 95.0}},

@@ -14,6 +14,7 @@ constexpr std::array masses{300.0, 250.0, 120.0};
 constexpr std::array moistures{0.12, 0.18, 0.25};
 constexpr std::array per_cent{0.12, 18.0, 0.25};
 constexpr std::array dry_basis{0.12, 0.4, 0.25};
+constexpr std::array only_zero{0.0};
 constexpr std::array kilograms{0.3, 0.25, 0.12};
 
 TEST(ExplainSlips, TwelveForTwelvePercent) {
@@ -158,7 +159,6 @@ TEST(ExplainSlips, AnEmptyCellReadAsZero) {
         // where 0 is out of range
         {"WATERHEAT", {5000, 0, 95}, "start is 0, outside 0.01 to 105 °C. An empty cell counts as 0."},
         {"FIREPOWER", {9592, 0}, "An empty cell counts as 0."},
-        {"WATERHEAT", {5000, 20, 95, 0}, "An empty cell counts as 0."},
         // where it is legitimate
         {"BOILINGPOINT", {0}, "altitude is 0: sea level, or an empty cell?"},
         {"BOILINGPOINTAT", {1013, 0}, "altitude is 0: sea level, or an empty cell?"},
@@ -173,6 +173,17 @@ TEST(ExplainSlips, AnEmptyCellReadAsZero) {
         // where the default is another number than 0
         {"NETFROMGROSS", {20, 0}, "hydrogen is 0: none at all, or an empty cell?"},
     });
+    // where 0 cannot be, an optional argument is left out by it
+    for (std::initializer_list<Cell> const given : {std::initializer_list<Cell>{1900, 0}, {1900}})
+        EXPECT_TRUE(explained("BOILINGPOINT", given).starts_with("Fine: local boiling point 93.65")) << given.size();
+    EXPECT_EQ(explained("WATERHEAT", {5000, 20, 95, 0}), explained("WATERHEAT", {5000, 20, 95}));
+    // one moisture for all rows
+    expect_words({
+        {"FUELENERGY", {masses, 0, 18.5}, "moistures are 0: oven-dry, or an empty cell?"},
+        {"FUELENERGY", {masses, only_zero, 18.5}, "moistures are 0: oven-dry, or an empty cell?"},
+    });
+    EXPECT_TRUE(explained("FUELENERGY", {masses, moistures, 18.5}).starts_with("Fine"));
+    EXPECT_TRUE(explained("FUELENERGY", {masses, moistures, 18.5, omitted, 0}).find("empty cell") == std::string::npos);
     // where leaving it out gives the same, nobody is asked
     EXPECT_TRUE(explained("USEFULHEAT", {5000, 20, 95, omitted, 0}).starts_with("Fine"));
     EXPECT_TRUE(explained("EFFICIENCY", {2137, 9592, 0, 0}).starts_with("Fine"));
@@ -182,7 +193,7 @@ TEST(ExplainSlips, ReadingsThatDoNotGoTogether) {
     expect_words({
         {"USEFULHEAT", {5000, 20, 98, omitted, 100, 95}, "more than 1.5 K above the boiling point"},
         {"USEFULHEAT", {5000, 20, 95, omitted, 2500}, "more than 40 % of the water evaporated"},
-        {"DRYWOOD", {600, 0.12, 18.5, 200}, "the char is more than 30 % of the dry wood"},
+        {"EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 200}, "the char is more than 30 % of the dry wood"},
         {"TURNDOWN", {1, 2}, "are they swapped?"},
         {"NORMALBOILTIME", {17, 28, 60}, "the correction is large"},
         {"NORMALBOILTIME", {24, 22, 94, 75, 5000, 3400}, "the correction is large"},
@@ -200,7 +211,9 @@ TEST(ExplainSlips, ReadingsThatDoNotGoTogether) {
 
 TEST(ExplainSlips, WhatDrivesAResultOutOfItsRange) {
     expect_words({
-        {"DRYWOOD", {10, 0.12, 18.5, 50}, " outside 0 to 200000 g. Does the char hold more energy than the wood?"},
+        {"EQUIVALENTDRYFUEL",
+         {10, 0.12, 18.5, 50},
+         " outside 0 to 200000 g. Does the char hold more energy than the wood?"},
         {"NETASFIRED", {5, 0.7}, " outside 0.1 to 50 MJ/kg. Is there so much moisture or hydrogen that nothing is"},
         {"NETFROMGROSS", {5, 0.2}, " outside 1 to 55 MJ/kg. Is there so much moisture or hydrogen that nothing is"},
     });

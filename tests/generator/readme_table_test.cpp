@@ -36,7 +36,9 @@ TEST(ReadmeTable, NamesEveryFunctionWithItsArgumentsUnitAndSources) {
     generator::write_readme_table(table);
     for (Group const& group : catalogue())
         for (Function const& function : group.functions) {
-            EXPECT_NE(table.str().find("`" + generator::signature(function) + "`"), std::string::npos) << function.name;
+            EXPECT_NE(table.str().find("`" + generator::signature(function, Language::english) + "`"),
+                      std::string::npos)
+                << function.name;
             for (Source const& source : function.sources)
                 EXPECT_NE(table.str().find(source.title), std::string::npos) << source.title;
         }

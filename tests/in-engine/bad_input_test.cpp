@@ -17,6 +17,11 @@ bool takes_anything(Argument const& argument) {
            argument.kind == ArgumentKind::mixed;
 }
 
+/// A lone empty cell arrives as 0: where that cannot be, it is as if nothing had been given.
+bool leaves_out(Argument const& argument, double number) {
+    return number == 0 && argument.optional && (argument.kind == ArgumentKind::choice || argument.low > 0);
+}
+
 struct Spoilt {
     Call call;
     CellValue expected;
@@ -70,6 +75,8 @@ protected:
     /// A number outside the range is #NUM!; inside, whatever the kernel says.
     void spoil_with_number(double number, std::string const& text, std::string const& how) {
         spoil(text, number, how, [number](Argument const& argument, Call const& call) -> std::optional<CellValue> {
+            if (leaves_out(argument, number))
+                return call.expected();
             if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
                 return not_a_value;
             if (argument.kind == ArgumentKind::text)
@@ -85,8 +92,8 @@ protected:
 
 TEST_F(BadInput, TextForANumberIsAValueErrorAndAnUnknownNameIsNotAvailable) {
     spoil(text_cell, std::string("abc"), "text", [](Argument const& argument, Call const&) -> std::optional<CellValue> {
-        bool const is_name = argument.kind == ArgumentKind::number_or_name || argument.kind == ArgumentKind::name ||
-                             argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::text;
+        bool const is_name =
+            argument.table != nullptr || argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::text;
         return is_name ? not_available : not_a_value;
     });
 }
@@ -116,10 +123,12 @@ TEST_F(BadInput, Zero) {
     spoil_with_number(0, "0", "zero");
 }
 
-TEST_F(BadInput, AnEmptyCellCountsAsZeroAndNeverPassesWherePhysicsForbidsIt) {
+TEST_F(BadInput, AnEmptyCellCountsAsZeroWhereZeroCanBeAndElseLeavesOutWhatMayBeLeftOut) {
     spoil(empty_cell, 0.0, "an empty cell", [](Argument const& argument, Call const& call) -> std::optional<CellValue> {
         if (is_readings(argument))
             return {}; // there it is 'no reading': the subject's own tests
+        if (leaves_out(argument, 0))
+            return call.expected();
         if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
             return not_a_value;
         if (argument.kind == ArgumentKind::text)

@@ -1,6 +1,8 @@
 #include "templates.hpp"
 
 #include "extension/office/process.hpp"
+#include "functions/catalogue/glossary.hpp"
+#include "functions/catalogue/tables.hpp"
 
 #include <algorithm>
 #include <fstream>
@@ -20,6 +22,17 @@ Json texts_of(std::string const& name) {
 
 bool has_letters(std::string const& text) {
     return std::ranges::any_of(text, [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
+}
+
+/// What stands in the catalogue's glossary or among its names of fuels and materials; else empty.
+std::string of_the_catalogue(std::string const& english, std::string_view language) {
+    if (Wording const* const term = find_term(english))
+        return std::string(term->in(language_of(language)));
+    for (NameTable const* const table : name_tables)
+        for (Named const& row : table->rows)
+            if (row.name.english == english)
+                return std::string(row.name.in(language_of(language)));
+    return "";
 }
 
 } // namespace
@@ -51,6 +64,8 @@ std::string said(std::string const& english, std::string_view language, std::str
             if (entry.value("en", "") == english)
                 return entry.at(std::string(language)).get<std::string>();
         }
+    if (std::string const term = of_the_catalogue(english, language); !term.empty())
+        return term;
     ADD_FAILURE() << name << " in " << language << ": not among the texts: " << english;
     return english;
 }

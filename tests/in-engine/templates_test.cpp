@@ -161,14 +161,14 @@ TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
     Document const workbook = filled("bench-record");
     Sheet sheet = workbook.sheet(0);
     auto const in_language = [](std::string const& text) { return said(text, GetParam(), "bench-record"); };
-    sheet.text("J18", "");
-    EXPECT_EQ(sheet.shown("B30"), in_language("Missing: ") + in_language("char left") + ".");
+    sheet.text("I18", "");
+    EXPECT_EQ(sheet.shown("B30"), in_language("Missing: ") + in_language("net char") + ".");
     EXPECT_EQ(sheet.shown("M18"), "10/11");
     EXPECT_EQ(workbook.sheet(2).shown("G8"), "");
 
     sheet.text("C19", "4,3 kg");
     EXPECT_EQ(sheet.shown("B31"),
-              in_language("full pot, start") + ": " + in_language("a number is needed, not a text."));
+              in_language("pot and water at start") + ": " + in_language("a number is needed, not a text."));
     EXPECT_EQ(workbook.sheet(2).shown("G9"), "");
 
     sheet.text("C9", ""); // the altitude

@@ -70,7 +70,8 @@ void expect_shown(Office& office, Language language) {
             EXPECT_EQ(description.text, generator::full_summary(function, language));
             ASSERT_EQ(description.arguments.size(), function.arguments.size()) << name;
             for (std::size_t i = 0; i < function.arguments.size(); ++i) {
-                EXPECT_EQ(utf8(description.arguments[i].Name), function.arguments[i].name) << name;
+                EXPECT_EQ(utf8(description.arguments[i].Name), generator::shown_name(function.arguments[i], language))
+                    << name;
                 EXPECT_EQ(utf8(description.arguments[i].Description),
                           generator::full_help(function.arguments[i], language))
                     << name;

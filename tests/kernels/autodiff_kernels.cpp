@@ -38,7 +38,7 @@ std::map<std::string_view, AutodiffKernel> const& autodiff_kernels() {
              return kernels::wood_energy(x[0], x[1], x[2], x[3], x[4], method_of(c[0]));
          }},
         {"CHARENERGY", [](Autodiff const* x, Choice const*) { return kernels::char_energy(x[0], x[1]); }},
-        {"DRYWOOD",
+        {"EQUIVALENTDRYFUEL",
          [](Autodiff const* x, Choice const* c) {
              return kernels::equivalent_dry_wood(x[0], x[1], x[2], x[3], x[4], x[5], x[6], method_of(c[0]));
          }},

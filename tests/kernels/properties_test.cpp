@@ -122,7 +122,7 @@ TEST(Monotonicity, OfFuelAndResult) {
     expect_falling(0, 0.75, 3000, [](double x) { return number("NETASFIRED", {19, x}); });
     for (char const* method : {"properties", "ISO 19867-1", "WBT 4.2.3", "WBT 3"})
         expect_falling(0, 0.75, 3000, [=](double x) { return number("WOODENERGY", {600, x, 19, method, 95, 20}); });
-    expect_falling(-50, 100, 1500, [](double x) { return number("DRYWOOD", {600, 0.12, 18.5, x}); });
+    expect_falling(-50, 100, 1500, [](double x) { return number("EQUIVALENTDRYFUEL", {600, 0.12, 18.5, x}); });
     // Wetter wood carries less energy, and char that is credited less was spent: both raise the efficiency.
     expect_rising(0, 0.6, 1000, [](double x) {
         return number("BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, x, 18.5});
@@ -156,13 +156,15 @@ TEST(Limits, OfEachRangeAreAllowedAndJustBeyondIsNot) {
                     return why != nullptr && why->reason == Reason::out_of_range && why->argument == i;
                 };
                 double const infinity = std::numeric_limits<double>::infinity();
-                EXPECT_FALSE(refused(argument.low)) << function.name << ", " << argument.name;
-                EXPECT_FALSE(refused(argument.high)) << function.name << ", " << argument.name;
-                EXPECT_TRUE(refused(std::nextafter(argument.low, -infinity))) << function.name << ", " << argument.name;
-                EXPECT_TRUE(refused(std::nextafter(argument.high, infinity))) << function.name << ", " << argument.name;
-                EXPECT_TRUE(refused(infinity)) << function.name << ", " << argument.name;
-                EXPECT_TRUE(refused(-infinity)) << function.name << ", " << argument.name;
-                EXPECT_TRUE(refused(blank)) << function.name << ", " << argument.name; // a plain NaN
+                EXPECT_FALSE(refused(argument.low)) << function.name << ", " << argument.name.english;
+                EXPECT_FALSE(refused(argument.high)) << function.name << ", " << argument.name.english;
+                EXPECT_TRUE(refused(std::nextafter(argument.low, -infinity)))
+                    << function.name << ", " << argument.name.english;
+                EXPECT_TRUE(refused(std::nextafter(argument.high, infinity)))
+                    << function.name << ", " << argument.name.english;
+                EXPECT_TRUE(refused(infinity)) << function.name << ", " << argument.name.english;
+                EXPECT_TRUE(refused(-infinity)) << function.name << ", " << argument.name.english;
+                EXPECT_TRUE(refused(blank)) << function.name << ", " << argument.name.english; // a plain NaN
             }
         }
 }

@@ -257,19 +257,22 @@ TEST(CharEnergy, IsMassTimesCalorificValue) {
 }
 
 PublishedTable const dry_wood{
-    {"DRYWOOD", {600, 0.12, 18.5, 50}, {438.7624, half(1e-4)}, "(9592.104 - 1475)/18.5, by hand"},
-    {"DRYWOOD",
+    {"EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 50}, {438.7624, half(1e-4)}, "(9592.104 - 1475)/18.5, by hand"},
+    {"EQUIVALENTDRYFUEL",
      {600, 0.12, 18.5, 50, "WBT 4.2.3", omitted, 94.983, 20},
      {438.2647, half(1e-4)},
      "(9582.8967 - 1475)/18.5, by hand"},
-    {"DRYWOOD", {600, 0.12, 18.5, 50, "WBT 3"}, {444.36, 1e-9}, "600 × 0.8656 - 75, by hand"},
-    {"DRYWOOD", {600, 0, 18.5, 0}, {600, 1e-9}, "Dry wood without char is itself"},
-    {"DRYWOOD",
+    {"EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 50, "WBT 3"}, {444.36, 1e-9}, "600 × 0.8656 - 75, by hand"},
+    {"EQUIVALENTDRYFUEL", {600, 0, 18.5, 0}, {600, 1e-9}, "Dry wood without char is itself"},
+    {"EQUIVALENTDRYFUEL",
      {450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20},
      {436.3337, half(1e-4)},
      "A simmer that burned 30 g of earlier char, by hand"},
-    {"DRYWOOD", {600, 0.12, 18.5, 50, "ISO 19867-1"}, {Error::not_available}, "Not defined by this standard"},
-    {"DRYWOOD", {600, 0.12, 18.5, 50, "WBT 4.2.3"}, {Error::number}, "This method needs boiling point and air"},
+    {"EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 50, "ISO 19867-1"}, {Error::not_available}, "Not defined by this standard"},
+    {"EQUIVALENTDRYFUEL",
+     {600, 0.12, 18.5, 50, "WBT 4.2.3"},
+     {Error::number},
+     "This method needs boiling point and air"},
 };
 
 TEST(DryWood, HoldsTheEnergyThatWasSetFree) {
@@ -277,8 +280,8 @@ TEST(DryWood, HoldsTheEnergyThatWasSetFree) {
 }
 
 TEST(DryWood, WouldBeElevenPercentLowWithTheBurnedCharForgotten) {
-    double const right = number("DRYWOOD", {450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20});
-    double const wrong = number("DRYWOOD", {450, 0.12, 18.5, 0, "WBT 4.2.3", omitted, 94.983, 20});
+    double const right = number("EQUIVALENTDRYFUEL", {450, 0.12, 18.5, -30, "WBT 4.2.3", omitted, 94.983, 20});
+    double const wrong = number("EQUIVALENTDRYFUEL", {450, 0.12, 18.5, 0, "WBT 4.2.3", omitted, 94.983, 20});
     EXPECT_NEAR(1 - wrong / right, 0.11, half(0.01));
 }
 

@@ -39,7 +39,7 @@ PublishedTable const wood_energies{wood_energy(properties, 9592.1040), wood_ener
                                    wood_energy(wbt_4, 9582.8967), wood_energy(wbt_3, 9608.1600)};
 
 Row dry_wood(char const* method, Expected const& grams) {
-    return {"DRYWOOD", {600, 0.12, 18.5, 50, method, 29.5, 94.983, 20}, grams, check_row};
+    return {"EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 50, method, 29.5, 94.983, 20}, grams, check_row};
 }
 PublishedTable const dry_woods{dry_wood(properties, {438.7624, half(1e-4)}), dry_wood(iso, {Error::not_available}),
                                dry_wood(wbt_4, {438.2647, half(1e-4)}), dry_wood(wbt_3, {444.36, half(1e-4)})};
@@ -84,7 +84,7 @@ TEST(Methods, GiveTheBenchEfficiencyThatTheSingleFunctionsGive) {
         EXPECT_NEAR(bench, number("EFFICIENCY", {useful, fuel, credit}), 1e-15) << method;
         if (method == iso) // which defines no equivalent dry wood
             continue;
-        double const dry = number("DRYWOOD", {600, 0.12, 18.5, 50, method, 29.5, 94.983, 20});
+        double const dry = number("EQUIVALENTDRYFUEL", {600, 0.12, 18.5, 50, method, 29.5, 94.983, 20});
         EXPECT_NEAR(bench, useful / (dry * 18.5), 1e-15) << method;
     }
 }

@@ -69,6 +69,18 @@ TEST(RunsNeeded, AreLookedUpWhereTheyWouldBeFoundAnyhow) {
         }
 }
 
+TEST(RunsNeeded, OfAUsualPlanAreAsQuicklyKnownWhenTheyAreMany) {
+    for (kernels::UsualPlan const& plan : kernels::usual_plans)
+        for (int const runs : {24, 25, 26, 31, 47, 64, 101, 220, 394, 1000, 3456, 9999}) {
+            double const effect = kernels::effect_shown(plan, runs);
+            EXPECT_NEAR(kernels::power_of_welch(runs, effect, plan.confidence), plan.power, 1e-10) << runs << " runs";
+            for (double const beside : {1 - 1e-7, 1 + 1e-7})
+                EXPECT_EQ(kernels::runs_needed(1, effect * beside, plan.confidence, plan.power, absent),
+                          kernels::search_for_runs(effect * beside, plan.confidence, plan.power))
+                    << runs << " runs";
+        }
+}
+
 TEST(RunsNeeded, AreLookedForFromTheNormalApproximation) {
     EXPECT_NEAR(normal_exceeded(0.025), 1.959963984540054, 1e-14) << "R: qnorm(0.975)";
     EXPECT_EQ(kernels::runs_to_begin_with(1, 0.95, 0.9), 22) << "2 (1.95996 + 1.28155)^2 + 1.95996^2 / 4 = 21.97";

@@ -197,7 +197,7 @@ TEST(Budget, HasARowBesideEachValueWithNameSensitivityContributionAndShare) {
     ASSERT_EQ(budget.texts.size(), 11U);
     for (std::size_t i = 0; i < budget.rows; ++i) {
         EXPECT_EQ(budget.texts[i].place, i * 4);
-        EXPECT_EQ(budget.texts[i].text, function.arguments[i].name);
+        EXPECT_EQ(budget.texts[i].text, function.arguments[i].name.english);
     }
     for (std::size_t part : {1U, 2U, 3U})
         EXPECT_TRUE(is_absent(budget.numbers[9 * 4 + part])); // the method was left out

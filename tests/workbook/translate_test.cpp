@@ -2,9 +2,11 @@
 
 #include "functions/edition.hpp"
 #include "manifest/workbook/trouble.hpp"
+#include "tests/support/words_shut_out.hpp"
 
 #include <fstream>
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 #include <unistd.h>
 
 namespace hearthcell::workbook {
@@ -108,6 +110,32 @@ TEST(Texts, MustBeThereInTheLanguageAndOnlyOnce) {
     EXPECT_THROW(Texts("sw", {}, missing.path()), Trouble);
     EXPECT_THROW(Texts("fr", {missing.path()}, missing.path()), Trouble);
     EXPECT_THROW(Texts("fr", {}, "/no/such/file.json"), Trouble);
+}
+
+TEST(Translation, TakesTermsOfTheGlossaryAndNamesOfFuelsFromTheCatalogue) {
+    TextFile const file(runs);
+    Texts texts("es", {}, file.path());
+    EXPECT_EQ(texts.translated("net char"), "carbón neto");
+    EXPECT_EQ(texts.translated("charcoal"), "carbón vegetal");
+    EXPECT_TRUE(texts.unknown().empty());
+}
+
+TEST(Translation, RefusesAFileThatSaysATermAnew) {
+    TextFile const file(R"([{"en": "net char", "fr": "charbon", "es": "carbón", "sw": "makaa"}])");
+    EXPECT_THROW(Texts("fr", {}, file.path()), Trouble);
+    TextFile const fuel(R"([{"en": "charcoal", "fr": "charbon", "es": "carbón", "sw": "makaa"}])");
+    EXPECT_THROW(Texts("fr", {}, fuel.path()), Trouble);
+}
+
+TEST(Texts, OfTheTemplatesKeepToTheGlossary) {
+    for (auto const& entry : std::filesystem::directory_iterator(std::filesystem::path(SAMPLE_SHEETS) / "texts")) {
+        std::ifstream stream(entry.path());
+        for (auto const& texts : nlohmann::json::parse(stream))
+            for (Language const language : languages)
+                if (std::string const text = texts.value(std::string(tag_of(language).substr(0, 2)), ""); !text.empty())
+                    for (std::string_view const word : tests::words_shut_out(text, language))
+                        ADD_FAILURE() << entry.path().filename() << " says \"" << word << "\": " << text;
+    }
 }
 
 } // namespace

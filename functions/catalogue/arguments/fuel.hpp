@@ -29,15 +29,15 @@ inline constexpr Argument burned = named(wood_mass, "wood burned",
                                           "Masse du bois chargé moins celle du bois restant, humidité comprise",
                                           "Masa de la leña cargada menos la sobrante, con su humedad",
                                           "Uzito wa kuni zilizotiwa kutoa zilizobaki, pamoja na unyevu wake"});
-inline constexpr Argument dry_wood{
-    .name = "equivalent dry wood",
+inline constexpr Argument dry_fuel{
+    .name = "equivalent dry fuel",
     .measure = Measure::wood_mass,
     .low = 1,
     .high = 100000,
-    .help = {"Dry wood with the energy that was set free, see STOVE.DRYWOOD",
-             "Bois sec de même énergie que celle libérée, voir STOVE.DRYWOOD",
-             "Leña seca con la misma energía que la liberada, véase STOVE.DRYWOOD",
-             "Kuni kavu zenye nishati sawa na iliyotolewa, tazama STOVE.DRYWOOD"},
+    .help = {"Dry fuel with the energy that was set free, see STOVE.EQUIVALENTDRYFUEL",
+             "Combustible sec de même énergie que celle libérée, voir STOVE.EQUIVALENTDRYFUEL",
+             "Combustible seco con la misma energía que la liberada, véase STOVE.EQUIVALENTDRYFUEL",
+             "Fueli kavu yenye nishati sawa na iliyotolewa, tazama STOVE.EQUIVALENTDRYFUEL"},
 };
 inline constexpr Argument net_char{
     .name = "net char",

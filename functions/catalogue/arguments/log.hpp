@@ -100,7 +100,7 @@ inline constexpr Argument hold{
     .high = 60,
     .help = {"How long the boil must last to count; 0 where the test ends with it",
              "Durée que l’ébullition doit atteindre pour compter\u00a0; 0 si l’essai s’arrête avec elle",
-             "Cuánto debe durar el hervor para contar; 0 si el ensayo termina con él",
+             "Cuánto debe durar la ebullición para contar; 0 si el ensayo termina con ella",
              "Muda ambao kuchemka lazima kudumu ili kuhesabiwe; 0 jaribio likiishia hapo"},
     .optional = true,
     .fallback = 2,

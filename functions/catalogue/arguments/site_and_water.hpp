@@ -22,7 +22,7 @@ inline constexpr Argument sea_level_pressure{
     .help = {"The day's air pressure reduced to sea level (QNH), as weather reports give it",
              "Pression du jour ramenée au niveau de la mer (QNH), donnée par la météo",
              "Presión del día reducida al nivel del mar (QNH), según el parte del tiempo",
-             "Kanieneo ya siku kwa usawa wa bahari (QNH), kutoka taarifa za hali ya hewa"},
+             "Shinikizo la siku kwa usawa wa bahari (QNH), kutoka taarifa za hali ya hewa"},
 };
 inline constexpr Argument station_pressure{
     .name = "station pressure",
@@ -32,7 +32,7 @@ inline constexpr Argument station_pressure{
     .help = {"Air pressure read at the place itself, not reduced to sea level",
              "Pression de l’air lue sur place, non ramenée au niveau de la mer",
              "Presión del aire leída en el lugar mismo, sin reducir al nivel del mar",
-             "Kanieneo ya hewa iliyosomwa mahali penyewe, si ya usawa wa bahari"},
+             "Shinikizo la hewa lililosomwa mahali penyewe, si la usawa wa bahari"},
 };
 // Liquid water is above 0 °C, so that an empty cell is an error here.
 inline constexpr Argument temperature{
@@ -53,9 +53,8 @@ inline constexpr Argument boiling_point{
     .measure = Measure::temperature,
     .low = 60,
     .high = 105,
-    .help = {"Local boiling point of water, see STOVE.BOILINGPOINT",
-             "Point d’ébullition local, voir STOVE.BOILINGPOINT", "Punto de ebullición local, véase STOVE.BOILINGPOINT",
-             "Kiwango cha kuchemka, tazama STOVE.BOILINGPOINT"},
+    .help = {"Local boiling point, see STOVE.BOILINGPOINT", "Point d’ébullition local, voir STOVE.BOILINGPOINT",
+             "Punto de ebullición local, véase STOVE.BOILINGPOINT", "Kiwango cha kuchemka, taz. STOVE.BOILINGPOINT"},
 };
 inline constexpr Argument air{
     .name = "air",
@@ -63,7 +62,7 @@ inline constexpr Argument air{
     .low = -40,
     .high = 60,
     .help = {"Temperature of the air around the stove", "Température de l’air autour du foyer",
-             "Temperatura del aire alrededor de la estufa", "Halijoto ya hewa inayozunguka jiko"},
+             "Temperatura del aire alrededor de la cocina", "Halijoto ya hewa inayozunguka jiko"},
     .zero_is_doubtful = true,
 };
 inline constexpr Argument water_mass{

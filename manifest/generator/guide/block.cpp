@@ -38,7 +38,7 @@ void add_arguments(Sheet& sheet, Function const& function, Language language) {
                 language);
     for (Argument const& argument : function.arguments) {
         std::string_view const unit = unit_of(argument.measure);
-        sheet.add({text("entry-strong", argument.name), text("entry", unit.empty() ? "–" : unit),
+        sheet.add({text("entry-strong", argument.name.in(language)), text("entry", unit.empty() ? "–" : unit),
                    text("entry", what_is_allowed(argument, language)),
                    text("entry", what_leaving_out_means(argument, language)),
                    text("entry", argument.help.in(language), 4)});
@@ -51,7 +51,7 @@ void add_equations(Sheet& sheet, Function const& function, Language language) {
         return;
     }
     Argument const& choice = choice_of_equation(function);
-    sheet.add({text("label", with_value(Word::by_method, choice.name, language), 3), nothing("prose", 5)});
+    sheet.add({text("label", with_value(Word::by_method, choice.name.in(language), language), 3), nothing("prose", 5)});
     for (std::size_t i = 0; i < function.equations.size(); ++i)
         sheet.add({text("entry-strong", choice.choices[i]), text("entry", function.equations[i], 7)});
 }
@@ -131,7 +131,7 @@ BlockRows add_block(Sheet& sheet, Function const& function, std::string const& v
     auto const add_line = [&](Word label, std::string const& words, std::string_view look_of_words) {
         sheet.add({text("label", word(label, language)), text(look_of_words, words, 7)});
     };
-    add_line(Word::how_to_write_it, signature(function), "code");
+    add_line(Word::how_to_write_it, signature(function, language), "code");
     add_line(Word::gives, what_it_gives(function, language), "prose");
     if (!function.caution.empty())
         sheet.add(
