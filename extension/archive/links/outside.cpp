@@ -1,5 +1,7 @@
 #include "extension/archive/links/outside.hpp"
 
+#include "extension/archive/files/problem.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -9,6 +11,7 @@
 namespace hearthcell::archive {
 namespace {
 
+constexpr std::size_t most_links = 100'000; // what is hidden is remembered
 constexpr std::size_t most_named = 5;
 constexpr std::size_t longest_address = 200; // in a problem's words
 
@@ -66,6 +69,8 @@ std::string with_plain_dots(std::string_view address) {
 Outside::Outside(std::filesystem::path const& folder) : folder_(url_of(folder)), mark_(fresh_mark()) {}
 
 std::string Outside::hide(OutsideLink link) {
+    if (hidden_.size() >= most_links)
+        throw Trouble(Reason::too_large, "more than " + std::to_string(most_links) + " links");
     std::string& name = names_[{link.what, link.address}];
     if (name.empty()) {
         name = folder_ + mark_ + std::to_string(hidden_.size()) + "." + ending_of(link.address);

@@ -25,7 +25,8 @@ public:
     /// folder: of the private copy
     explicit Outside(std::filesystem::path const& folder);
 
-    /// The name, as a URL, for what is hidden so: the same for the same address of the same kind.
+    /// The name, as a URL, for what is hidden so: the same for the same address of the same kind. Throws
+    /// Trouble(too_large) where there are more than a workbook of somebody's work can have.
     std::string hide(OutsideLink link);
 
     /// Another address that is to come back where the file has the name as one of its tables.

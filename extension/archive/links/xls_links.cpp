@@ -5,8 +5,11 @@
 #include "extension/archive/files/compound_file.hpp"
 #include "extension/archive/links/compound_copy.hpp"
 
+#include <algorithm>
 #include <cstdint>
-#include <string_view>
+#include <iterator>
+#include <string>
+#include <vector>
 
 namespace hearthcell::archive {
 namespace {
@@ -22,14 +25,23 @@ public:
     explicit Drawing(std::string& stream) : stream_(stream) {}
 
     void add(std::size_t start, std::size_t size) {
-        for (std::size_t at = start; at < start + size; ++at)
-            places_.push_back(at);
+        if (size > 0)
+            pieces_.push_back({size_, start});
+        size_ += size;
     }
 
-    [[nodiscard]] std::size_t size() const { return places_.size(); }
-    void clear() { places_.clear(); }
+    [[nodiscard]] std::size_t size() const { return size_; }
+    void clear() {
+        pieces_.clear();
+        size_ = 0;
+    }
 
-    [[nodiscard]] char& byte(std::size_t at) { return stream_[places_[at]]; }
+    [[nodiscard]] char& byte(std::size_t at) {
+        auto const next = std::upper_bound(pieces_.begin(), pieces_.end(), at,
+                                           [](std::size_t place, Piece const& piece) { return place < piece.at; });
+        Piece const& piece = *std::prev(next);
+        return stream_[piece.start + (at - piece.at)];
+    }
     [[nodiscard]] std::uint32_t number(std::size_t at, int bytes) {
         std::uint32_t value = 0;
         for (int place = bytes - 1; place >= 0; --place)
@@ -38,8 +50,12 @@ public:
     }
 
 private:
+    struct Piece {
+        std::size_t at, start; // in the drawing, in the stream
+    };
     std::string& stream_;
-    std::vector<std::size_t> places_;
+    std::vector<Piece> pieces_;
+    std::size_t size_ = 0;
 };
 
 /// The name of a linked picture, the flags that say that it is linked, and what it is.

@@ -56,15 +56,17 @@ struct NamedFile {
 };
 
 std::optional<NamedFile> named_file(std::string_view formula, std::size_t from) {
+    constexpr std::size_t longest = 8192; // of an address; so that looking back for its start takes no time
     for (;;) {
         std::size_t const end = formula.find("'#", from);
         if (end == std::string_view::npos)
             return std::nullopt;
         // Back to where the quotes open; one inside is written twice.
         std::size_t start = end;
-        while (start > 0) {
+        std::size_t const first = std::max(from, end - std::min(end, longest));
+        while (start > first) {
             --start;
-            if (formula[start] == '\'' && (start == 0 || formula[start - 1] != '\''))
+            if (formula[start] == '\'' && (start == first || formula[start - 1] != '\''))
                 break;
             if (formula[start] == '\'')
                 --start;
@@ -150,15 +152,20 @@ bool HideLinks::change_kept_table(Tag& tag) {
 }
 
 bool HideLinks::hide_in_formula(std::string& formula) {
-    bool changed = false;
+    std::string hidden;
     std::size_t from = 0;
     while (auto const file = named_file(formula, from)) {
-        std::string const name = outside_.hide({"workbook", where(), formula.substr(file->start, file->size)});
-        formula.replace(file->start, file->size, name);
-        from = file->start + name.size() + 2;
-        changed = true;
+        std::string address = formula.substr(file->start, file->size);
+        hidden.append(formula, from, file->start - from);
+        hidden += outside_.hide({"workbook", where(), std::move(address)});
+        from = file->start + file->size;
+        hidden.append(formula, from, 2);
+        from += 2;
     }
-    return changed;
+    if (from == 0)
+        return false;
+    formula = hidden.append(formula, from);
+    return true;
 }
 
 bool HideLinks::change_relation(Tag& tag) {

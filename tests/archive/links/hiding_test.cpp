@@ -137,6 +137,24 @@ TEST(ALookForLinks, SeesThemInLettersOfTwoBytes) {
     EXPECT_FALSE(may_link("<?xml version=\"1.0\" encoding=\"UTF-8\"?><a b=\"c\">d</a>"));
 }
 
+TEST(ALink, ThatIsOneOfTooManyIsTooLarge) {
+    Outside outside("/tmp");
+    auto const hide_many = [&] {
+        for (int number = 0; number < 200'000; ++number)
+            outside.hide({"picture", "", std::to_string(number)});
+    };
+    EXPECT_THROW(hide_many(), Trouble);
+}
+
+TEST(AFormula, ThatNamesManyFilesTakesNoTime) {
+    std::string formula;
+    for (int number = 0; number < 300'000; ++number)
+        formula += "'a'#b+x'#";
+    Hidden const hidden("<c f=\"" + formula + "\"/>");
+    EXPECT_FALSE(hidden.outside.hidden().empty());
+    EXPECT_EQ(hidden.back(), "<c f=\"" + formula + "\"/>");
+}
+
 TEST(AProblem, NamesAFewLinksAndCountsTheOthers) {
     Outside outside("/tmp");
     EXPECT_EQ(outside.in_words(), "");
