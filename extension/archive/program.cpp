@@ -47,7 +47,7 @@ int finish(Pool& pool, Task const& task, Reports& reports) {
 
 /// What stands between a workbook and the world is one wall less here.
 void say_if_not_confined(Options const& options) {
-    if (!options.quiet && !options.progress_lines && !hearthcell::office::can_confine())
+    if (!options.quiet && !options.progress_lines && hearthcell::office::confining() == nullptr)
         std::cerr
             << "Links are cut from each workbook's copy, but LibreOffice itself is not shut in: bubblewrap (bwrap) "
                "is not installed, or not allowed here.\n";

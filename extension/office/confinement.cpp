@@ -1,6 +1,7 @@
 #include "extension/office/confinement.hpp"
 
 #include "extension/office/process.hpp"
+#include "extension/office/socket_connection.hpp"
 
 #include <unistd.h>
 
@@ -69,23 +70,33 @@ bool try_it() {
     }
 }
 
+class Bubblewrap : public Confining {
+public:
+    [[nodiscard]] std::vector<std::string> words(Confinement const& confinement) const override {
+        std::vector<std::string> words = common_words();
+        auto const add = [&](std::initializer_list<std::string> more) { words.insert(words.end(), more); };
+        // In this order: the folders may lie below /tmp.
+        add({"--bind", confinement.temporary, "/tmp"});
+        if (!confinement.program.string().starts_with("/usr/"))
+            add({"--ro-bind", confinement.program, confinement.program});
+        for (fs::path const& folder : confinement.folders)
+            add({"--bind", folder, folder});
+        return words;
+    }
+
+    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext>
+    connected(Confinement const& confinement, std::string const& pipe,
+              com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> const& own) const override {
+        return connect_in(confinement.temporary, pipe, own);
+    }
+};
+
 } // namespace
 
-bool can_confine() {
+Confining const* confining() {
+    static Bubblewrap const bubblewrap;
     static bool const possible = try_it();
-    return possible;
-}
-
-std::vector<std::string> confining_words(Confinement const& confinement) {
-    std::vector<std::string> words = common_words();
-    auto const add = [&](std::initializer_list<std::string> more) { words.insert(words.end(), more); };
-    // In this order: the folders may lie below /tmp.
-    add({"--bind", confinement.temporary, "/tmp"});
-    if (!confinement.program.string().starts_with("/usr/"))
-        add({"--ro-bind", confinement.program, confinement.program});
-    for (fs::path const& folder : confinement.folders)
-        add({"--bind", folder, folder});
-    return words;
+    return possible ? &bubblewrap : nullptr;
 }
 
 } // namespace hearthcell::office

@@ -1,8 +1,6 @@
 #include "extension/office/office.hpp"
 
-#include "extension/office/confinement.hpp"
 #include "extension/office/file_url.hpp"
-#include "extension/office/socket_connection.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -76,8 +74,12 @@ pid_t last_child(pid_t process) {
 } // namespace
 
 Office::Office(Settings const& settings) : profile_(settings), windows_(settings.windows) {
-    if (!settings.only_folder.empty() && !windows_ && !is_set("HEARTHCELL_OFFICE_ROOT") && can_confine())
-        confined_to_ = settings.only_folder;
+    if (!windows_ && !is_set("HEARTHCELL_OFFICE_ROOT"))
+        confining_ = settings.confining;
+    if (is_confined()) // in there are no links that lead to its own folder
+        confinement_ = {std::filesystem::canonical(program_folder()).parent_path(),
+                        {settings.only_folder, profile_.folder()},
+                        profile_.temporary()};
     launch();
 }
 
@@ -136,9 +138,8 @@ void Office::start(std::string const& pipe) {
         program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
     }
     if (is_confined()) {
-        auto const folder = std::filesystem::canonical(program_folder()); // in there are no links that lead to it
-        auto words = confining_words({folder.parent_path(), {confined_to_, profile_.folder()}, profile_.temporary()});
-        words.push_back((folder / "soffice.bin").string());
+        auto words = confining_->words(confinement_);
+        words.push_back(std::filesystem::canonical(program));
         arguments.insert(arguments.begin(), words.begin() + 1, words.end());
         program = words.front();
     }
@@ -174,7 +175,7 @@ void Office::connect(std::string const& pipe) {
 /// Nothing as long as it does not listen.
 css::uno::Reference<css::uno::XComponentContext> Office::reached(std::string const& pipe) const {
     if (is_confined())
-        return connect_in(profile_.temporary(), pipe, own_context());
+        return confining_->connected(confinement_, pipe, own_context());
     try {
         return {css::bridge::UnoUrlResolver::create(own_context())
                     ->resolve(wide("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext")),

@@ -30,7 +30,7 @@ public:
     [[nodiscard]] pid_t process_id() const { return office_id_; }
 
     /// Whether it has no network and sees only the folder of its settings.
-    [[nodiscard]] bool is_confined() const { return !confined_to_.empty(); }
+    [[nodiscard]] bool is_confined() const { return confining_ != nullptr; }
     [[nodiscard]] std::filesystem::path const& folder() const { return profile_.folder(); }
 
     /// The files of the sockets that it listens on, outside its folder.
@@ -57,8 +57,9 @@ private:
 
     Profile profile_;
     bool windows_;
-    std::filesystem::path confined_to_; // empty: it is not
-    std::unique_ptr<Process> process_;  // the office, or what confines it
+    Confining const* confining_ = nullptr;
+    Confinement confinement_ = {};
+    std::unique_ptr<Process> process_; // the office, or what confines it
     pid_t office_id_ = -1;
     std::vector<std::filesystem::path> sockets_; // to be cleared away if it does not end by itself
     com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;

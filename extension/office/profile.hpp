@@ -1,5 +1,7 @@
 #pragma once
 
+#include "extension/office/confining.hpp"
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -26,7 +28,8 @@ struct Settings {
     std::optional<Recalculation> opening_ods = {};  // as the office has it when absent
     std::optional<Recalculation> opening_xlsx = {}; // likewise
     std::vector<Preference> preferences = {};       // further ones
-    std::filesystem::path only_folder = {}; // where the system allows it: no network, and no other folder to be seen
+    Confining const* confining = nullptr;           // shut in by it: no network, and of files only those in
+    std::filesystem::path only_folder = {};         // this folder
 };
 
 /// A user profile in a temporary folder of its own, deleted with this object.

@@ -1,5 +1,6 @@
 #include "extension/archive/workers/warm_office.hpp"
 
+#include "extension/office/confinement.hpp"
 #include "extension/office/text.hpp"
 
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
@@ -31,6 +32,7 @@ office::Settings settings(std::filesystem::path const& package) {
                             {"Inet/Settings", "ooInetHTTPSProxyPort", "9"},
                             {"Inet/Settings", "ooInetFTPProxyName", "127.0.0.1"},
                             {"Inet/Settings", "ooInetFTPProxyPort", "9"}},
+            .confining = office::confining(),
             .only_folder = std::filesystem::temp_directory_path()};
 }
 
