@@ -1,7 +1,5 @@
 #include "functions/call/columns.hpp"
 
-#include "functions/call/fuel_names.hpp"
-
 namespace hearthcell {
 namespace {
 
@@ -11,6 +9,41 @@ std::size_t heading_rows(Block const& column) {
         if (!is_text(column.numbers[i]) && !is_absent(column.numbers[i]))
             return i;
     return 0;
+}
+
+/// A column in which names may stand among the numbers, with the numbers in their places.
+struct NamedColumn {
+    Block numbers;
+    std::vector<std::size_t> as_fired; ///< where the value holds for the fuel as it is burned
+    Failure failure;
+};
+NamedColumn with_names_read(Argument const& argument, unsigned place, Block const& column) {
+    NamedColumn result{column, {}, {}};
+    for (Block::Text const& name : column.texts) {
+        Scalar const read = named_value(*argument.table, name.text);
+        if (read.reason != Reason::none) {
+            result.failure = {read.reason, place, unsigned(name.place + 1)};
+            return result;
+        }
+        result.numbers.numbers[name.place] = read.number;
+        if (read.as_fired)
+            result.as_fired.push_back(name.place);
+    }
+    result.numbers.texts.clear();
+    return result;
+}
+
+/// A value as fired leaves no moisture to be taken off: fails where the moisture beside it is not 0. `place` is that
+/// of the values.
+Failure check_moisture_beside(NamedColumn const& values, unsigned place, Block const& moistures) {
+    bool const one_value = values.numbers.numbers.size() == 1;
+    for (std::size_t const row : values.as_fired)
+        for (std::size_t i = 0; i < moistures.numbers.size(); ++i) {
+            bool const is_beside = one_value || moistures.numbers.size() == 1 || i == row;
+            if (is_beside && moistures.numbers[i] > 0) // false for an empty cell
+                return {Reason::moisture_beside_value_as_fired, place, unsigned(row + 1)};
+        }
+    return {};
 }
 
 } // namespace

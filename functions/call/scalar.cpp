@@ -1,6 +1,5 @@
 #include "functions/call/scalar.hpp"
 
-#include "functions/call/fuel_names.hpp"
 #include "functions/catalogue/names.hpp"
 
 #include <charconv>
@@ -49,6 +48,13 @@ Scalar omitted_argument(Argument const& argument) {
 bool allows(Argument const& argument, double number) {
     bool const in_range = number >= argument.low && number <= argument.high; // false for NaN
     return in_range || (argument.optional && is_absent(argument.fallback) && is_absent(number));
+}
+
+Scalar named_value(NameTable const& table, std::string_view name) {
+    NamedRows const found = find_name(table, name);
+    if (found.count != 1)
+        return {absent, found.count == 0 ? Reason::unknown_name : Reason::ambiguous_name};
+    return {found.first->value, Reason::none, found.first->as_fired};
 }
 
 Scalar with_empty_cell_left_out(Argument const& argument, Scalar given) {

@@ -12,6 +12,9 @@ struct Scalar {
     bool as_fired = false; ///< of a fuel's name: its value leaves no moisture to be taken off
 };
 
+/// What a name stands for in a table, or why it stands for nothing there.
+Scalar named_value(NameTable const& table, std::string_view name);
+
 /// Reads one argument that is not a column: defaults filled in, names and choices resolved. Ranges are not checked.
 Scalar read_scalar(Argument const& argument, Value const& value);
 

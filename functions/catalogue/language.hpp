@@ -8,7 +8,8 @@
 namespace hearthcell {
 
 enum class Language { english, french, spanish, swahili };
-inline constexpr std::array languages{Language::english, Language::french, Language::spanish, Language::swahili};
+inline constexpr std::array<Language, 4> languages{Language::english, Language::french, Language::spanish,
+                                                   Language::swahili};
 
 /// As configuration files call it: "en-US", "fr", "es", "sw".
 constexpr std::string_view tag_of(Language language) {
