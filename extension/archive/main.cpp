@@ -1,6 +1,7 @@
 // hearthcell-archive: recalculates archives of workbooks and lists every result that changed. Starts without an office,
 // so that it can say what is missing; the rest is in a library that is loaded once the office's own are.
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/find_office.hpp"
 #include "extension/archive/program.hpp"
 
@@ -9,6 +10,7 @@
 #include <csignal>
 #include <cstdlib>
 #include <iostream>
+#include <new>
 
 namespace {
 
@@ -42,13 +44,16 @@ int run(Options const& options) {
 
 int main(int count, char** words) {
     std::signal(SIGPIPE, SIG_IGN); // whoever reads what we say may have gone: no reason to leave work half done
-    Read const read = read_options(count, words);
-    if (!read.options)
-        return read.status;
+    // A file that may not grow any more is like a full disk: the write fails, and is listed.
+    std::signal(SIGXFSZ, SIG_IGN);
     try {
-        return run(*read.options);
+        Read const read = read_options(count, words);
+        return read.options ? run(*read.options) : read.status;
+    } catch (std::bad_alloc const&) {
+        std::cerr << "hearthcell-archive: there is not enough memory\n";
+        return could_not_run;
     } catch (std::exception const& problem) {
-        std::cerr << "hearthcell-archive: " << problem.what() << "\n";
+        std::cerr << "hearthcell-archive: " << line_of(problem.what(), longest_detail) << "\n";
         return could_not_run;
     }
 }

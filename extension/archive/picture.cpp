@@ -22,7 +22,7 @@ std::filesystem::path drawn_pages(std::filesystem::path const& output) {
 /// In the file's own words, so that the same pages need not be drawn again.
 std::string text_of(Reports const& reports) {
     nlohmann::json const pages{{"program", edition}, {"pages", pages_of(reports.summary(), reports.findings())}};
-    return pages.dump();
+    return pages.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
 int draw(Pool& pool, std::filesystem::path const& output, std::string const& text, std::string& why_not) {

@@ -1,5 +1,7 @@
 #include "extension/archive/program.hpp"
 
+#include "extension/archive/earlier_copies.hpp"
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/picture.hpp"
 #include "extension/archive/records/output_folder.hpp"
 #include "extension/archive/run_reports.hpp"
@@ -10,6 +12,7 @@
 #include <nlohmann/json.hpp>
 
 #include <iostream>
+#include <new>
 
 namespace {
 
@@ -29,9 +32,9 @@ int say_stopped(Options const& options, int signal) {
 
 int say(Options const& options, Summary const& summary) {
     if (options.json)
-        std::cout << json_of(summary).dump(2) << "\n";
+        std::cout << json_of(summary).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << "\n";
     else if (!options.quiet)
-        std::cout << text_of(summary) << "\nThe reports are in " << options.output.string() << "\n";
+        std::cout << text_of(summary) << "\nThe reports are in " << harmless(options.output.string()) << "\n";
     return summary.problems.empty() ? all_well : with_problems;
 }
 
@@ -61,11 +64,16 @@ int recalculate_archive(Options const& options) {
     Pool pool(task, *progress);
     Ran const ran = pool.run();
     progress.reset();
+    folder.release_room();
+    EarlierCopies const earlier = remove_earlier_copies(task, ran);
+    if (!options.quiet && !earlier.removed.empty())
+        std::cerr << words_of(earlier) << "\n";
     if (ran.signal != 0)
         return say_stopped(options, ran.signal);
-    folder.release_room();
     Reports reports(task.output, task.facts());
     fill_reports(reports, task, ran);
+    for (auto const& [copy, why] : earlier.left)
+        reports.list(copy, {Reason::not_written, "the copy of an earlier run is still there: " + why, 1});
     return finish(pool, task, reports);
 }
 
@@ -87,8 +95,11 @@ int join_reports(Options const& options) {
 int hearthcell_archive(hearthcell::archive::Options const& options) {
     try {
         return options.merge ? join_reports(options) : recalculate_archive(options);
+    } catch (std::bad_alloc const&) {
+        std::cerr << "hearthcell-archive: there is not enough memory\n";
+        return could_not_run;
     } catch (std::exception const& problem) {
-        std::cerr << "hearthcell-archive: " << problem.what() << "\n";
+        std::cerr << "hearthcell-archive: " << line_of(problem.what(), longest_detail) << "\n";
         return could_not_run;
     }
 }

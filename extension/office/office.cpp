@@ -94,13 +94,12 @@ void Office::restart() {
 
 void Office::launch() {
     std::string const pipe = fresh_pipe_name();
+    sockets_ = std::make_unique<SocketFiles>(profile_.url(), pipe, profile_.folder());
     start(pipe);
     asking("connecting to LibreOffice", [&] {
         connect(pipe);
         desktop_ = css::frame::Desktop::create(context_);
         office_id_ = is_confined() ? last_child(process_->id()) : process_->id();
-        if (!is_confined()) // else they are in its folder
-            sockets_ = process_->sockets();
     });
 }
 
@@ -118,10 +117,7 @@ void Office::end() {
     polite.join();
     desktop_.clear();
     context_.clear();
-    std::error_code ignored;
-    for (std::filesystem::path const& socket : sockets_)
-        std::filesystem::remove(socket, ignored);
-    sockets_.clear();
+    sockets_.reset();
 }
 
 void Office::start(std::string const& pipe) {

@@ -2,6 +2,7 @@
 
 #include "extension/office/process.hpp"
 #include "extension/office/profile.hpp"
+#include "extension/office/socket_files.hpp"
 
 #include <com/sun/star/frame/XDesktop2.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
@@ -33,8 +34,8 @@ public:
     [[nodiscard]] bool is_confined() const { return confining_ != nullptr; }
     [[nodiscard]] std::filesystem::path const& folder() const { return profile_.folder(); }
 
-    /// The files of the sockets that it listens on, outside its folder.
-    [[nodiscard]] std::vector<std::filesystem::path> const& sockets() const { return sockets_; }
+    /// The files of the sockets that it listens on, outside its folder, or would, if it had to take another place.
+    [[nodiscard]] std::vector<std::filesystem::path> const& sockets() const { return sockets_->paths(); }
 
     /// Ends it at once. For an office that hangs, from another thread: the call that waits for it throws Gone.
     void kill();
@@ -59,9 +60,9 @@ private:
     bool windows_;
     Confining const* confining_ = nullptr;
     Confinement confinement_ = {};
-    std::unique_ptr<Process> process_; // the office, or what confines it
+    std::unique_ptr<SocketFiles> sockets_; // before the process: they are deleted when it is dead
+    std::unique_ptr<Process> process_;     // the office, or what confines it
     pid_t office_id_ = -1;
-    std::vector<std::filesystem::path> sockets_; // to be cleared away if it does not end by itself
     com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;
     com::sun::star::uno::Reference<com::sun::star::frame::XDesktop2> desktop_;
 };

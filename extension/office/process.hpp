@@ -29,9 +29,6 @@ public:
     std::optional<int> exit_code();
     std::optional<int> wait(std::chrono::milliseconds at_most);
 
-    /// The files of the sockets that it listens on: a program that is killed leaves them behind.
-    [[nodiscard]] std::vector<std::filesystem::path> sockets() const;
-
     /// Ends it and everything it started, at once. Another thread may call this.
     void kill();
 

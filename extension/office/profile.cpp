@@ -65,7 +65,10 @@ Profile::Profile(Settings const& settings) : folder_(fresh_folder()) {
     try {
         std::filesystem::create_directories(folder_ / "profile/user");
         std::filesystem::create_directories(temporary());
-        std::ofstream(folder_ / "profile/user/registrymodifications.xcu") << configuration(settings);
+        std::ofstream file(folder_ / "profile/user/registrymodifications.xcu");
+        file << configuration(settings);
+        if (!file.flush()) // an office without it would do what it must not
+            throw std::runtime_error("could not write the settings of LibreOffice into " + folder_.string());
         // A package that lies unpacked in the folder of bundled extensions counts as installed: no unopkg, works as
         // root.
         std::filesystem::create_directories(folder_ / "bundled");
@@ -85,9 +88,12 @@ Profile::~Profile() {
     std::filesystem::remove_all(folder_, ignored);
 }
 
+std::string Profile::url() const {
+    return narrow(file_url(folder_ / "profile"));
+}
+
 std::vector<std::string> Profile::arguments() const {
-    return {"-env:UserInstallation=" + narrow(file_url(folder_ / "profile")),
-            "-env:BUNDLED_EXTENSIONS=" + narrow(file_url(folder_ / "bundled"))};
+    return {"-env:UserInstallation=" + url(), "-env:BUNDLED_EXTENSIONS=" + narrow(file_url(folder_ / "bundled"))};
 }
 
 } // namespace hearthcell::office

@@ -44,6 +44,8 @@ public:
     [[nodiscard]] std::filesystem::path log() const { return folder_ / "office.log"; }
     [[nodiscard]] std::filesystem::path temporary() const { return folder_ / "tmp"; }
 
+    [[nodiscard]] std::string url() const; // of what the office takes as its user's folder
+
     /// What the office must be told on its command line to use this profile.
     [[nodiscard]] std::vector<std::string> arguments() const;
 

@@ -3,6 +3,7 @@
 #include "calc.hpp"
 #include "extension/office/text.hpp"
 
+#include <algorithm>
 #include <csignal>
 #include <stdexcept>
 
@@ -16,6 +17,8 @@ struct Traces {
 };
 
 Traces traces_of(Office& office) {
+    auto const there = [](std::filesystem::path const& file) { return std::filesystem::is_socket(file); };
+    EXPECT_EQ(std::ranges::count_if(office.sockets(), there), 2) << "they have other names than this program thinks";
     return {office.process_id(), office.folder(), office.sockets()};
 }
 

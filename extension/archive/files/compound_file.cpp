@@ -49,11 +49,12 @@ bool CompoundFile::has(char const* stream) const {
     return false;
 }
 
-std::string CompoundFile::content(char const* stream) const {
+std::string CompoundFile::content(char const* stream, Room& room) const {
     Input const input(gsf_infile_child_by_name(file_.get(), stream));
     if (!input)
         throw Trouble(Reason::corrupt, std::string("the stream ") + stream + " cannot be read");
     auto const size = static_cast<std::size_t>(gsf_input_size(input.get()));
+    room.take(size);
     std::string bytes(size, '\0');
     if (size > 0 && gsf_input_read(input.get(), size, reinterpret_cast<guint8*>(bytes.data())) == nullptr)
         throw Trouble(Reason::corrupt, std::string("the stream ") + stream + " is cut off");

@@ -1,6 +1,8 @@
 #pragma once
 // Microsoft's container of streams, in which .xls files and encrypted ones lie.
 
+#include "extension/archive/files/room.hpp"
+
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -16,7 +18,7 @@ public:
     explicit CompoundFile(std::filesystem::path const& file);
 
     [[nodiscard]] bool has(char const* stream) const;
-    [[nodiscard]] std::string content(char const* stream) const;
+    [[nodiscard]] std::string content(char const* stream, Room& room) const;
 
 private:
     struct Release {

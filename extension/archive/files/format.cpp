@@ -50,14 +50,13 @@ std::string what_starts_with(std::string_view start) {
                   "named " + std::string(ending(format)) + ", but its content is " + what_starts_with(start));
 }
 
-void check_size(Zip const& zip, std::uint64_t largest) {
-    if (std::uint64_t const size = zip.unpacked_size(); size > largest)
-        throw Trouble(Reason::too_large, "unpacks to " + std::to_string(size >> 20) + " MiB, more than the limit of " +
-                                             std::to_string(largest >> 20) + " MiB");
+void check_unpacked_size(Zip const& zip, std::uint64_t largest) {
+    check_size("it unpacks to", zip.unpacked_size(), largest);
 }
 
 class Encryption : public Xml {
 public:
+    using Xml::Xml;
     bool found = false;
 
 private:
@@ -67,14 +66,14 @@ private:
     void closed(std::string_view) override {}
 };
 
-StoredResults inspect_ods(std::filesystem::path const& file, std::uint64_t largest) {
+StoredResults inspect_ods(std::filesystem::path const& file, std::uint64_t largest, Room& room) {
     Zip const zip(file);
-    check_size(zip, largest);
+    check_unpacked_size(zip, largest);
     if (zip.has("mimetype"))
         if (auto const type = zip.text("mimetype", 200); !type.starts_with(spreadsheet))
             throw Trouble(Reason::unsupported, "no spreadsheet, but " + type);
     if (zip.has("META-INF/manifest.xml")) {
-        Encryption manifest;
+        Encryption manifest(room);
         zip.read("META-INF/manifest.xml", [&](std::string_view piece) { manifest.feed(piece); });
         manifest.finish();
         if (manifest.found)
@@ -82,12 +81,12 @@ StoredResults inspect_ods(std::filesystem::path const& file, std::uint64_t large
     }
     if (!zip.has("content.xml"))
         throw Trouble(zip.has("mimetype") ? Reason::corrupt : Reason::unsupported, "a zip without content.xml");
-    return stored_in_odf(file);
+    return stored_in_odf(file, room);
 }
 
-StoredResults inspect_xlsx(std::filesystem::path const& file, std::uint64_t largest) {
-    check_size(Zip(file), largest);
-    return stored_in_xlsx(file);
+StoredResults inspect_xlsx(std::filesystem::path const& file, std::uint64_t largest, Room& room) {
+    check_unpacked_size(Zip(file), largest);
+    return stored_in_xlsx(file, room);
 }
 
 } // namespace
@@ -110,6 +109,7 @@ std::optional<Format> format_of(std::filesystem::path const& file) {
 }
 
 std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest) {
+    Room room(Room::for_workbooks_up_to(largest));
     std::string const start = start_of(file);
     if (start.empty())
         throw Trouble(Reason::corrupt, "the file is empty");
@@ -118,21 +118,21 @@ std::optional<StoredResults> inspect(std::filesystem::path const& file, Format f
     case Format::ods:
         if (!start.starts_with(zip_start))
             not_what_it_says(format, start);
-        return inspect_ods(file, largest);
+        return inspect_ods(file, largest, room);
     case Format::xlsx:
         if (is_compound && CompoundFile(file).has("EncryptedPackage"))
             throw Trouble(Reason::password, "encrypted");
         if (!start.starts_with(zip_start))
             not_what_it_says(format, start);
-        return inspect_xlsx(file, largest);
+        return inspect_xlsx(file, largest, room);
     case Format::fods:
         if (start.find_first_not_of(" \t\r\n\xEF\xBB\xBF") != start.find('<'))
             not_what_it_says(format, start);
-        return stored_in_flat_odf(file);
+        return stored_in_flat_odf(file, room);
     case Format::xls:
         if (!is_compound)
             not_what_it_says(format, start);
-        return stored_in_xls(file);
+        return stored_in_xls(file, room);
     }
     return std::nullopt;
 }

@@ -19,8 +19,8 @@ std::optional<Format> format_of(std::filesystem::path const& file);
 std::string_view ending(Format format);
 
 /// Looks at a file before the office does, which would wait, guess or swallow memory: empty files, damaged ones, other
-/// things under a workbook's name, passwords, and zips that unpack to more than `largest` bytes. Gives the results that
-/// the file holds; nothing where only the office can read them. Throws Trouble.
+/// things under a workbook's name, passwords, zips that unpack to more than `largest` bytes, and what would not find
+/// room in memory. Gives the results that the file holds; nothing where only the office can read them. Throws Trouble.
 std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest);
 
 } // namespace hearthcell::archive

@@ -11,6 +11,7 @@ namespace hearthcell::archive {
 namespace {
 
 constexpr int spreadsheet_depth = 3; // document, body, spreadsheet
+constexpr std::uint64_t growing = 2; // a text that is added to has room to grow, and is moved when it has none
 constexpr int most_rows = 1 << 20, most_columns = 1 << 14;
 
 /// "urn:oasis:names:tc:opendocument:xmlns:table:1.0 table-cell" → "table:1.0 table-cell"
@@ -77,8 +78,10 @@ void OdfResults::open_cell(Attributes const& attributes) {
     open_.repeated = count(attributes.ending("table:1.0 number-columns-repeated"), most_columns);
     auto const array_rows = attributes.ending("table:1.0 number-matrix-rows-spanned");
     auto const array_columns = attributes.ending("table:1.0 number-matrix-columns-spanned");
-    if (!array_rows.empty() && !array_columns.empty() && (array_rows != "1" || array_columns != "1"))
+    if (!array_rows.empty() && !array_columns.empty() && (array_rows != "1" || array_columns != "1")) {
+        room_.take(sizeof(Area));
         areas_.push_back({next_row_, next_column_, count(array_rows, most_rows), count(array_columns, most_columns)});
+    }
     open_.wanted = attributes.has_ending("table:1.0 formula") || in_array(next_column_);
     if (!open_.wanted)
         return;
@@ -90,6 +93,7 @@ void OdfResults::open_cell(Attributes const& attributes) {
          {"office:1.0 value", "office:1.0 date-value", "office:1.0 time-value", "office:1.0 boolean-value"})
         if (open_.raw.empty())
             open_.raw = attributes.ending(name);
+    hold(open_.type.size() + open_.raw.size() + (open_.string_value ? open_.string_value->size() : 0));
 }
 
 void OdfResults::open_in_cell(std::string_view name, Attributes const& attributes) {
@@ -98,7 +102,9 @@ void OdfResults::open_in_cell(std::string_view name, Attributes const& attribute
         if (open_.paragraphs++ > 0)
             open_.shown += '\n';
     } else if (name == "text:1.0 s") {
-        open_.shown.append(static_cast<std::size_t>(count(attributes.ending("text:1.0 c"), most_columns)), ' ');
+        auto const blanks = static_cast<std::size_t>(count(attributes.ending("text:1.0 c"), most_columns));
+        hold(growing * blanks);
+        open_.shown.append(blanks, ' ');
     } else if (name == "text:1.0 tab") {
         open_.shown += '\t';
     } else if (name == "text:1.0 line-break") {
@@ -109,6 +115,7 @@ void OdfResults::open_in_cell(std::string_view name, Attributes const& attribute
 void OdfResults::text(std::string_view letters) {
     if (paragraph_ == 0 || ignored_ != 0)
         return;
+    hold(growing * letters.size());
     for (char const letter : letters) { // white space in XML that somebody has laid out is one blank at most
         bool const white = letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r';
         bool const repeated = open_.shown.empty() || open_.shown.back() == ' ' || open_.shown.back() == '\n';
@@ -141,6 +148,7 @@ void OdfResults::close_cell() {
     if (open_.wanted) {
         OdfCell const cell{open_.type,  open_.raw,   open_.string_value,
                            open_.shown, open_.fault, null_date_known_ ? null_date_ : usual_null_date};
+        hold(sizeof(Cell) + open_.shown.size());
         cells_.push_back({next_column_, open_.repeated, value_of(cell), open_.type == "date" || open_.type == "time"});
     }
     next_column_ += open_.repeated;
@@ -150,9 +158,16 @@ void OdfResults::close_row() {
     for (int row = 0; row < row_repeated_ && !cells_.empty(); ++row)
         for (Cell const& cell : cells_)
             for (int column = 0; column < cell.repeated; ++column)
-                results_.add({{sheet_, next_row_ + row, cell.column + column}, cell.value, cell.clock});
+                results_.add({{sheet_, next_row_ + row, cell.column + column}, cell.value, cell.clock}, room_);
+    cells_.clear();
+    room_.give_back(std::exchange(held_, 0));
     next_row_ += row_repeated_;
     std::erase_if(areas_, [&](Area const& area) { return area.row + area.rows <= next_row_; });
+}
+
+void OdfResults::hold(std::uint64_t bytes) {
+    room_.take(bytes);
+    held_ += bytes;
 }
 
 bool OdfResults::in_array(int column) const {

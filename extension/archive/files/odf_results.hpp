@@ -5,12 +5,15 @@
 #include "extension/archive/files/xml.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace hearthcell::archive {
 
 /// Picks the stored results out of the XML of a spreadsheet in OpenDocument format (content.xml, or a flat file).
 class OdfResults : public Xml {
 public:
+    explicit OdfResults(Room& room) : Xml(room), room_(room) {}
+
     StoredResults take();
 
     /// Of a flat file: what its first element says that it is, "application/vnd.oasis.opendocument.spreadsheet".
@@ -25,6 +28,7 @@ private:
     void open_in_cell(std::string_view name, Attributes const& attributes);
     void close_cell();
     void close_row();
+    void hold(std::uint64_t bytes); // until the row is read
     [[nodiscard]] bool in_array(int column) const;
 
     struct Cell { // of the row being read
@@ -45,6 +49,8 @@ private:
         int paragraphs = 0;
     };
 
+    Room& room_;
+    std::uint64_t held_ = 0;
     StoredResults results_;
     std::string media_type_;
     double null_date_ = 0; // as days since 1970

@@ -6,11 +6,12 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 16> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 17> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
     {Reason::timed_out, "timed out"},
+    {Reason::memory_limit, "memory limit"},
     {Reason::crashed, "crashed the office"},
     {Reason::new_errors, "new errors"},
     {Reason::external_links, "external links kept as saved"},
@@ -41,9 +42,17 @@ Reason reason_of(std::string_view text) {
     throw std::out_of_range("no reason is called " + std::string(text));
 }
 
+void check_size(std::string const& what, std::uint64_t size, std::uint64_t largest) {
+    constexpr unsigned to_mib = 20;
+    if (size > largest)
+        throw Trouble(Reason::too_large, what + " " + std::to_string(size >> to_mib) + " MiB, more than the limit of " +
+                                             std::to_string(largest >> to_mib) + " MiB");
+}
+
 bool may_pass(Reason reason) {
     switch (reason) {
     case Reason::timed_out:
+    case Reason::memory_limit:
     case Reason::crashed:
     case Reason::unreadable:
     case Reason::not_written:

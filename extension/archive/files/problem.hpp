@@ -1,6 +1,7 @@
 #pragma once
 // Why a workbook could not be done, or what is to be said of one that was: each reason and its words.
 
+#include <cstdint>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -13,6 +14,7 @@ enum class Reason {
     corrupt,
     unsupported,
     timed_out,
+    memory_limit,
     crashed,
     new_errors,
     external_links,
@@ -46,5 +48,8 @@ public:
     Trouble(Reason why, std::string const& detail) : std::runtime_error(detail), reason(why) {}
     Reason reason;
 };
+
+/// Throws Trouble(too_large) where a size in bytes is above the limit. what: "it unpacks to"
+void check_size(std::string const& what, std::uint64_t size, std::uint64_t largest);
 
 } // namespace hearthcell::archive

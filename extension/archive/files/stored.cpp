@@ -1,20 +1,22 @@
 #include "extension/archive/files/stored.hpp"
 
-#include "extension/archive/files/problem.hpp"
-
 #include <algorithm>
 
 namespace hearthcell::archive {
 namespace {
 
-// A file of a few kB may say 'this row, a million times'.
-constexpr std::size_t most_results = 20'000'000;
+std::uint64_t bytes_of(Stored const& result) {
+    if (auto const* const text = std::get_if<std::string>(&result.value))
+        return sizeof result + text->size();
+    if (auto const* const fault = std::get_if<Fault>(&result.value))
+        return sizeof result + fault->shown.size();
+    return sizeof result;
+}
 
 } // namespace
 
-void StoredResults::add(Stored result) {
-    if (results_.size() >= most_results)
-        throw Trouble(Reason::too_large, "more than " + std::to_string(most_results) + " formulas");
+void StoredResults::add(Stored result, Room& room) {
+    room.take(bytes_of(result));
     results_.push_back(std::move(result));
 }
 

@@ -1,12 +1,13 @@
 #pragma once
 // The results of formulas that a file holds, whatever its format.
 
+#include "extension/archive/files/room.hpp"
 #include "extension/archive/files/value.hpp"
 
+#include <deque>
 #include <filesystem>
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace hearthcell::archive {
 
@@ -21,21 +22,21 @@ struct Stored {
 /// All stored results of a workbook, to be looked up by place.
 class StoredResults {
 public:
-    void add(Stored result);
-    void sort(); // once, when all are there
+    void add(Stored result, Room& room); // throws Trouble(too_large)
+    void sort();                         // once, when all are there
 
     /// Null when the file holds no formula there.
     [[nodiscard]] Stored const* find(Place const& place) const;
     [[nodiscard]] std::size_t size() const { return results_.size(); }
 
 private:
-    std::vector<Stored> results_;
+    std::deque<Stored> results_;
 };
 
 /// Read from the files themselves: Calc recalculates the cells of an add-in as it opens the file.
-StoredResults stored_in_flat_odf(std::filesystem::path const& file);
-StoredResults stored_in_odf(std::filesystem::path const& file);
-StoredResults stored_in_xlsx(std::filesystem::path const& file);
-std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file); // nothing when it is encrypted
+StoredResults stored_in_flat_odf(std::filesystem::path const& file, Room& room);
+StoredResults stored_in_odf(std::filesystem::path const& file, Room& room);
+StoredResults stored_in_xlsx(std::filesystem::path const& file, Room& room);
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file, Room& room); // nothing: it is encrypted
 
 } // namespace hearthcell::archive

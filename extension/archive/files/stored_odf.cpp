@@ -8,18 +8,18 @@
 
 namespace hearthcell::archive {
 
-StoredResults stored_in_odf(std::filesystem::path const& file) {
-    OdfResults reader;
+StoredResults stored_in_odf(std::filesystem::path const& file, Room& room) {
+    OdfResults reader(room);
     Zip(file).read("content.xml", [&](std::string_view piece) { reader.feed(piece); });
     reader.finish();
     return reader.take();
 }
 
-StoredResults stored_in_flat_odf(std::filesystem::path const& file) {
+StoredResults stored_in_flat_odf(std::filesystem::path const& file, Room& room) {
     std::ifstream text(file, std::ios::binary);
     if (!text)
         throw Trouble(Reason::unreadable, std::strerror(errno));
-    OdfResults reader;
+    OdfResults reader(room);
     std::string piece(1 << 16, '\0');
     while (text.read(piece.data(), static_cast<std::streamsize>(piece.size())) || text.gcount() > 0)
         reader.feed({piece.data(), static_cast<std::size_t>(text.gcount())});

@@ -9,6 +9,7 @@
 #include <bit>
 #include <cstdint>
 #include <utility>
+#include <vector>
 
 namespace hearthcell::archive {
 namespace {
@@ -117,7 +118,8 @@ std::string text_of(Record record, Records& records, bool with_width) {
 
 class Workbook {
 public:
-    Workbook(std::string const& stream, bool with_width) : stream_(stream), with_width_(with_width) {}
+    Workbook(std::string const& stream, bool with_width, Room& room)
+        : stream_(stream), with_width_(with_width), room_(room) {}
 
     /// Nothing when it is encrypted.
     std::optional<StoredResults> read() {
@@ -126,8 +128,10 @@ public:
         for (Record record = globals.next(); record.kind != end; record = globals.next()) {
             if (record.kind == encryption)
                 return std::nullopt;
-            if (record.kind == sheet)
+            if (record.kind == sheet) {
+                room_.take(2 * sizeof sheets[0]);
                 sheets.emplace_back(record.number(0) & 0xFFFFFFFFU, record.byte(5) == 0);
+            }
         }
         for (std::size_t index = 0; index < sheets.size(); ++index)
             if (sheets[index].second)
@@ -178,12 +182,13 @@ private:
         // LibreOffice writes 0 for the text that a formula gives when its cell is formatted as a number.
         double const* const number = std::get_if<double>(&value);
         bool const zero = number != nullptr && *number == 0;
-        results_.add({place_, std::move(value), false, zero});
+        results_.add({place_, std::move(value), false, zero}, room_);
         waiting_ = false;
     }
 
     std::string const& stream_;
     bool with_width_;
+    Room& room_;
     StoredResults results_;
     Place place_;
     bool waiting_ = false;
@@ -191,13 +196,13 @@ private:
 
 } // namespace
 
-std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file) {
+std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file, Room& room) {
     CompoundFile const container(file);
     bool const of_1997 = container.has("Workbook");
     if (!of_1997 && !container.has("Book"))
         throw Trouble(Reason::unsupported, "a compound file without a workbook in it");
-    std::string const stream = container.content(of_1997 ? "Workbook" : "Book");
-    return Workbook(stream, of_1997).read();
+    std::string const stream = container.content(of_1997 ? "Workbook" : "Book", room);
+    return Workbook(stream, of_1997, room).read();
 }
 
 } // namespace hearthcell::archive

@@ -5,13 +5,18 @@
 
 #include <charconv>
 #include <map>
+#include <vector>
 
 namespace hearthcell::archive {
 namespace {
 
+constexpr std::uint64_t growing = 2; // a text that is added to has room to grow, and is moved when it has none
+
 /// The parts that a part of the package refers to.
 class Relations : public Xml {
 public:
+    explicit Relations(Room& room) : Xml(room), room_(room) {}
+
     struct Relation {
         std::string type, target;
     };
@@ -19,16 +24,22 @@ public:
 
 private:
     void opened(std::string_view name, Attributes const& attributes) override {
-        if (local(name) == "Relationship")
-            by_id[std::string(attributes.ending("Id"))] = {std::string(attributes.ending("Type")),
-                                                           std::string(attributes.ending("Target"))};
+        if (local(name) != "Relationship")
+            return;
+        auto const id = attributes.ending("Id"), type = attributes.ending("Type"), target = attributes.ending("Target");
+        room_.take(sizeof(std::pair<std::string, Relation>) + id.size() + type.size() + target.size());
+        by_id[std::string(id)] = {std::string(type), std::string(target)};
     }
     void closed(std::string_view) override {}
+
+    Room& room_;
 };
 
 /// The sheets of a workbook in their order.
 class Sheets : public Xml {
 public:
+    explicit Sheets(Room& room) : Xml(room), room_(room) {}
+
     std::string root;
     std::vector<std::string> ids;
 
@@ -36,10 +47,15 @@ private:
     void opened(std::string_view name, Attributes const& attributes) override {
         if (root.empty())
             root = local(name);
-        if (local(name) == "sheet")
-            ids.emplace_back(attributes.ending("id"));
+        if (local(name) != "sheet")
+            return;
+        auto const id = attributes.ending("id");
+        room_.take(2 * sizeof(std::string) + id.size());
+        ids.emplace_back(id);
     }
     void closed(std::string_view) override {}
+
+    Room& room_;
 };
 
 /// Takes "BC12" apart; false when it is no cell.
@@ -59,7 +75,8 @@ bool read_cell(std::string_view text, int& row, int& column) {
 
 class SheetResults : public Xml {
 public:
-    SheetResults(int sheet, StoredResults& results) : sheet_(sheet), results_(results) {}
+    SheetResults(int sheet, StoredResults& results, Room& room)
+        : Xml(room), sheet_(sheet), results_(results), room_(room) {}
 
 private:
     struct Area { // of an array formula, which only its first cell holds
@@ -80,6 +97,7 @@ private:
                 ++column_;
             type_ = attributes.ending("t");
             wanted_ = in_array();
+            room_.give_back(growing * value_.size());
             value_.clear();
             has_value_ = false;
         } else if (name == "f") {
@@ -96,20 +114,24 @@ private:
         if (name == "v")
             in_value_ = false;
         else if (name == "c" && wanted_)
-            results_.add({{sheet_, row_, column_}, value(), false});
+            results_.add({{sheet_, row_, column_}, value(), false}, room_);
     }
 
     void text(std::string_view letters) override {
-        if (in_value_)
-            value_ += letters;
+        if (!in_value_)
+            return;
+        room_.take(growing * letters.size());
+        value_ += letters;
     }
 
     void add_array(std::string_view range) {
         Area area{};
         auto const colon = range.find(':');
         if (colon != std::string_view::npos && read_cell(range.substr(0, colon), area.top, area.left) &&
-            read_cell(range.substr(colon + 1), area.bottom, area.right))
+            read_cell(range.substr(colon + 1), area.bottom, area.right)) {
+            room_.take(2 * sizeof area);
             arrays_.push_back(area);
+        }
     }
 
     [[nodiscard]] bool in_array() const {
@@ -133,6 +155,7 @@ private:
 
     int sheet_;
     StoredResults& results_;
+    Room& room_;
     int row_ = -1, column_ = -1;
     bool wanted_ = false, in_value_ = false, has_value_ = false;
     std::string type_, value_;
@@ -151,8 +174,8 @@ std::string part_name(std::string const& folder, std::string const& target) {
     return path.lexically_normal().string();
 }
 
-std::string workbook_part(Zip const& package) {
-    Relations all;
+std::string workbook_part(Zip const& package, Room& room) {
+    Relations all(room);
     if (package.has("_rels/.rels"))
         read_part(package, "_rels/.rels", all);
     for (auto const& [id, relation] : all.by_id)
@@ -163,24 +186,24 @@ std::string workbook_part(Zip const& package) {
 
 } // namespace
 
-StoredResults stored_in_xlsx(std::filesystem::path const& file) {
+StoredResults stored_in_xlsx(std::filesystem::path const& file, Room& room) {
     Zip const package(file);
-    std::filesystem::path const workbook = workbook_part(package);
+    std::filesystem::path const workbook = workbook_part(package, room);
     std::string const folder = workbook.parent_path().string();
     if (workbook.extension() != ".xml")
         throw Trouble(Reason::unsupported, "a binary workbook, " + workbook.string());
-    Sheets sheets;
+    Sheets sheets(room);
     read_part(package, workbook.string(), sheets);
     if (sheets.root != "workbook")
         throw Trouble(Reason::unsupported, "no workbook, but a " + sheets.root);
-    Relations relations;
+    Relations relations(room);
     read_part(package, (workbook.parent_path() / "_rels" / workbook.filename()).string() + ".rels", relations);
     StoredResults results;
     for (std::size_t sheet = 0; sheet < sheets.ids.size(); ++sheet) {
         auto const found = relations.by_id.find(sheets.ids[sheet]);
         if (found == relations.by_id.end() || !found->second.type.ends_with("/worksheet"))
             continue; // a sheet that is only a chart
-        SheetResults reader(static_cast<int>(sheet), results);
+        SheetResults reader(static_cast<int>(sheet), results, room);
         read_part(package, part_name(folder, found->second.target), reader);
     }
     results.sort();

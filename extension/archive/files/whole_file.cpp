@@ -89,6 +89,11 @@ template <class Take> bool read_all(int file, Take const& take) {
     }
 }
 
+std::string state_in(struct stat const& facts) {
+    return std::to_string(facts.st_size) + " " + std::to_string(facts.st_mtim.tv_sec) + " " +
+           std::to_string(facts.st_mtim.tv_nsec);
+}
+
 } // namespace
 
 WholeFile::WholeFile(std::filesystem::path place, unsigned mode)
@@ -131,28 +136,36 @@ void WholeFile::put_in_place(bool durable) {
     }
 }
 
-Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path const& to) {
+Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path const& to, std::uint64_t largest) {
     Descriptor const source(from, O_RDONLY | O_NOCTTY | O_NONBLOCK); // a pipe in its place must not make us wait
     struct stat facts {};
     if (source.number() < 0 || ::fstat(source.number(), &facts) != 0)
         throw Trouble(Reason::unreadable, std::strerror(errno));
     if (!S_ISREG(facts.st_mode))
         throw Trouble(Reason::unreadable, "no regular file");
+    check_size("it has", static_cast<std::uint64_t>(facts.st_size), largest);
     Descriptor const copy(to, O_WRONLY | O_CREAT | O_TRUNC, 0600);
     if (copy.number() < 0)
         failed(to);
     Hash hash;
     Copied copied;
     copied.mode = facts.st_mode & 0777U;
+    copied.state = state_in(facts);
     bool const whole = read_all(source.number(), [&](std::string_view bytes) {
         hash.add(bytes);
         copied.size += bytes.size();
+        check_size("it has", copied.size, largest); // it may be growing
         write_all(copy.number(), bytes, to);
     });
     if (!whole)
         throw Trouble(Reason::unreadable, std::strerror(errno));
     copied.hash = hash.text();
     return copied;
+}
+
+std::string state_of(std::filesystem::path const& file) {
+    struct stat facts {};
+    return ::stat(file.c_str(), &facts) == 0 ? state_in(facts) : std::string();
 }
 
 std::string hash_of(std::string_view bytes) {

@@ -29,13 +29,18 @@ private:
     int file_ = -1;
 };
 
-/// A copy of a file, and what its content hashes to (XXH3, 128 bits). The original is only read.
+/// A copy of a file, and what its content hashes to (XXH3, 128 bits). The original is only read; not even that where it
+/// is larger than it may be. Throws Trouble.
 struct Copied {
     std::string hash;
     std::uint64_t size = 0;
     unsigned mode = 0;
+    std::string state; // see state_of
 };
-Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path const& to);
+Copied copy_and_hash(std::filesystem::path const& from, std::filesystem::path const& to, std::uint64_t largest);
+
+/// Size and time of the last change of a file: when they are others, it is another file. Empty: there is none.
+std::string state_of(std::filesystem::path const& file);
 
 std::string hash_of(std::string_view bytes);
 std::string hash_of_file(std::filesystem::path const& file);

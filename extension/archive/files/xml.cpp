@@ -5,12 +5,80 @@
 #include <expat.h>
 
 #include <algorithm>
+#include <cstddef>
+#include <cstdlib>
+#include <cstring>
 #include <new>
+#include <utility>
 
 namespace hearthcell::archive {
 namespace {
 
 constexpr std::size_t largest_piece = 1 << 20;
+
+constexpr std::uint64_t small_room = std::uint64_t{64} << 20;
+
+/// The memory of the parser, which is C: each piece knows its size and the room that it was taken from.
+struct alignas(std::max_align_t) Head {
+    std::size_t size;
+    Room* room;
+};
+
+thread_local Room* paying = nullptr;    // the room of the parser that is at work
+thread_local bool machine_full = false; // it was not the room that was too small
+
+class Paying {
+public:
+    explicit Paying(Room& room) : before_(std::exchange(paying, &room)) {}
+    ~Paying() { paying = before_; }
+    Paying(Paying const&) = delete;
+    Paying& operator=(Paying const&) = delete;
+
+private:
+    Room* before_;
+};
+
+void* take(std::size_t size) {
+    Room* const room = paying;
+    if (size > SIZE_MAX - sizeof(Head) || !room->try_take(size + sizeof(Head)))
+        return nullptr;
+    void* const memory = std::malloc(size + sizeof(Head));
+    if (memory == nullptr) {
+        machine_full = true;
+        room->give_back(size + sizeof(Head));
+        return nullptr;
+    }
+    return new (memory) Head{size, room} + 1;
+}
+
+void give_back(void* piece) {
+    if (piece == nullptr)
+        return;
+    Head* const head = static_cast<Head*>(piece) - 1;
+    head->room->give_back(head->size + sizeof(Head));
+    std::free(head);
+}
+
+void* take_more(void* piece, std::size_t size) {
+    void* const larger = take(size);
+    if (larger != nullptr && piece != nullptr) {
+        std::memcpy(larger, piece, std::min(size, (static_cast<Head*>(piece) - 1)->size));
+        give_back(piece);
+    }
+    return larger;
+}
+
+XML_Memory_Handling_Suite const memory{take, take_more, give_back};
+
+[[noreturn]] void refuse(XML_Parser parser) {
+    XML_Error const error = XML_GetErrorCode(parser);
+    if (error == XML_ERROR_NO_MEMORY && std::exchange(machine_full, false))
+        throw std::bad_alloc();
+    if (error == XML_ERROR_NO_MEMORY || error == XML_ERROR_AMPLIFICATION_LIMIT_BREACH)
+        throw Trouble(Reason::too_large, "its XML needs more memory than --size-limit allows");
+    throw Trouble(Reason::corrupt, "not well-formed XML in line " + std::to_string(XML_GetCurrentLineNumber(parser)) +
+                                       ": " + XML_ErrorString(error));
+}
 
 bool ends_as(std::string_view name, std::string_view wanted) {
     // "office:1.0 value" must not take "calcext:1.0 old-value": before it stands a separator or nothing.
@@ -64,7 +132,15 @@ struct Xml::Calls {
     }
 };
 
-Xml::Xml() : parser_(XML_ParserCreateNS(nullptr, ' ')) {
+Xml::Xml() : Xml(std::make_unique<Room>(small_room)) {}
+
+Xml::Xml(std::unique_ptr<Room> own) : Xml(*own) {
+    own_room_ = std::move(own);
+}
+
+Xml::Xml(Room& room) : room_(room) {
+    Paying const pays(room_);
+    parser_.reset(XML_ParserCreate_MM(nullptr, &memory, " "));
     if (!parser_)
         throw std::bad_alloc();
     XML_SetUserData(parser_.get(), this);
@@ -90,13 +166,12 @@ void Xml::finish() {
 void Xml::parse(std::string_view piece, bool last) {
     if (stopped_)
         return;
+    Paying const pays(room_);
     XML_Status const status = XML_Parse(parser_.get(), piece.data(), static_cast<int>(piece.size()), last ? 1 : 0);
     if (thrown_)
         std::rethrow_exception(thrown_);
     if (status != XML_STATUS_OK && !stopped_)
-        throw Trouble(Reason::corrupt, "not well-formed XML in line " +
-                                           std::to_string(XML_GetCurrentLineNumber(parser_.get())) + ": " +
-                                           XML_ErrorString(XML_GetErrorCode(parser_.get())));
+        refuse(parser_.get());
 }
 
 std::string_view local(std::string_view name) {

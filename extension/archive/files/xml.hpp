@@ -1,6 +1,8 @@
 #pragma once
 // An XML parser that reads piece by piece: the base of all readers of XML here.
 
+#include "extension/archive/files/room.hpp"
+
 #include <exception>
 #include <memory>
 #include <string>
@@ -23,11 +25,12 @@ private:
     char const** pairs_;
 };
 
-/// Reads XML as it comes, so that memory does not grow with the file. A name is "namespace local", or only "local"
-/// where there is no namespace.
+/// Reads XML as it comes, so that memory does not grow with the file; what the parser holds (open elements, names,
+/// attributes) is taken from a room. A name is "namespace local", or only "local" where there is no namespace.
 class Xml {
 public:
-    Xml();
+    Xml(); // with a small room of its own
+    explicit Xml(Room& room);
     virtual ~Xml();
     Xml(Xml const&) = delete;
     Xml& operator=(Xml const&) = delete;
@@ -47,9 +50,12 @@ private:
         void operator()(XML_ParserStruct* parser) const;
     };
     struct Calls;
+    explicit Xml(std::unique_ptr<Room> own);
     void parse(std::string_view piece, bool last);
     template <class Work> void guarded(Work work);
 
+    std::unique_ptr<Room> own_room_;
+    Room& room_;
     std::unique_ptr<XML_ParserStruct, Free> parser_;
     std::exception_ptr thrown_; // must not fly through the parser, which is C
     bool stopped_ = false;

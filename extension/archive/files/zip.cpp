@@ -4,6 +4,7 @@
 
 #include <zip.h>
 
+#include <new>
 #include <vector>
 
 namespace hearthcell::archive {
@@ -17,6 +18,12 @@ struct CloseFile {
 
 [[noreturn]] void damaged(std::string const& what, std::string const& how) {
     throw Trouble(Reason::corrupt, what + ": " + how);
+}
+
+[[noreturn]] void damaged(std::string const& what, zip_error_t* error) {
+    if (zip_error_code_zip(error) == ZIP_ER_MEMORY)
+        throw std::bad_alloc();
+    damaged(what, zip_error_strerror(error));
 }
 
 std::string said(int code) {
@@ -36,6 +43,8 @@ void Zip::Close::operator()(zip* archive) const {
 Zip::Zip(std::filesystem::path const& file) {
     int problem = 0;
     archive_.reset(zip_open(file.c_str(), ZIP_RDONLY, &problem));
+    if (!archive_ && problem == ZIP_ER_MEMORY)
+        throw std::bad_alloc();
     if (!archive_)
         damaged("the zip", said(problem));
 }
@@ -62,12 +71,12 @@ bool Zip::has(std::string const& entry) const {
 void Zip::read(std::string const& entry, std::function<void(std::string_view)> const& take) const {
     std::unique_ptr<zip_file_t, CloseFile> const file(zip_fopen(archive_.get(), entry.c_str(), 0));
     if (!file)
-        damaged(entry, zip_strerror(archive_.get()));
+        damaged(entry, zip_get_error(archive_.get()));
     std::vector<char> buffer(piece);
     for (;;) {
         zip_int64_t const got = zip_fread(file.get(), buffer.data(), buffer.size());
         if (got < 0)
-            damaged(entry, zip_file_strerror(file.get()));
+            damaged(entry, zip_file_get_error(file.get()));
         if (got == 0)
             return;
         take({buffer.data(), static_cast<std::size_t>(got)});

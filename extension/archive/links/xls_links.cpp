@@ -185,7 +185,8 @@ void hide_in_xls(std::filesystem::path const& workbook, Outside& outside) {
     {
         CompoundFile const file(workbook);
         name = file.has("Workbook") ? "Workbook" : "Book";
-        stream = file.content(name.c_str());
+        Room room(std::filesystem::file_size(workbook)); // a stream is no larger than its file
+        stream = file.content(name.c_str(), room);
     }
     if (XlsLinks(stream, outside).hide())
         copy_compound_file(workbook, name, stream);

@@ -1,5 +1,6 @@
 #include "extension/archive/recalculation/options.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "functions/edition.hpp"
 
 #include <CLI/CLI.hpp>
@@ -7,6 +8,8 @@
 #include <unistd.h>
 
 #include <iostream>
+#include <map>
+#include <new>
 #include <thread>
 
 namespace hearthcell::archive {
@@ -32,6 +35,8 @@ Examples:
   hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
   find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
 )";
+
+constexpr int least_memory = 300; // MiB; an office that has done nothing yet holds half of that
 
 /// As the command line gives it, before it is checked.
 struct Raw {
@@ -84,10 +89,23 @@ void describe(CLI::App& app, Raw& raw) {
         ->type_name("FILES")
         ->capture_default_str()
         ->check(CLI::Range(1, 1000000).description(""));
-    app.add_option("--size-limit", options.size_limit, "A larger workbook, or one that unpacks to more, is not opened")
+    app.add_option(
+           "--size-limit", options.size_limit,
+           "A workbook that is larger, that unpacks to more, or whose results fill more than half of that in memory, "
+           "is not opened")
         ->type_name("MIB")
         ->capture_default_str()
         ->check(CLI::Range(1, 1 << 20).description(""));
+    app.add_option(
+           "--memory-limit", options.memory_limit,
+           "Of memory for one process and the LibreOffice beside it; then they are ended and replaced. 4GiB is the "
+           "same as 4096")
+        ->type_name("MIB")
+        ->capture_default_str()
+        ->transform(CLI::AsNumberWithUnit(std::map<std::string, std::uint64_t>{{"mib", 1}, {"gib", 1024}},
+                                          CLI::AsNumberWithUnit::CASE_INSENSITIVE, "")
+                        .description(""))
+        ->check(CLI::Range(least_memory, 1 << 24).description(""));
     app.add_option("--package", raw.package,
                    "Hearthcell's package; else hearthcell.oxt beside this program or in ../share/hearthcell")
         ->type_name("FILE");
@@ -165,8 +183,11 @@ Read read_options(int count, char const* const* words) {
     } catch (CLI::Success const& asked) { // --help, --version
         app.exit(asked);
         return {std::nullopt, 0};
+    } catch (std::bad_alloc const&) { // nobody's mistake
+        throw;
     } catch (std::exception const& mistake) {
-        std::cerr << "hearthcell-archive: " << mistake.what() << "\nRun it with --help for more.\n";
+        std::cerr << "hearthcell-archive: " << line_of(mistake.what(), longest_detail)
+                  << "\nRun it with --help for more.\n";
         return {std::nullopt, 2};
     }
 }

@@ -22,6 +22,7 @@ struct Options {
     double time_limit = 60;          // seconds
     unsigned recycle = 100;          // files
     std::uint64_t size_limit = 1024; // MiB
+    std::uint64_t memory_limit = 2048; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
     bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,

@@ -1,5 +1,6 @@
 #include "extension/archive/recalculation/workbook.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/links/clean.hpp"
 #include "extension/archive/recalculation/comparison.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
@@ -35,10 +36,11 @@ Document open(office::Office& office, std::filesystem::path const& file) {
     }
 }
 
-StoredResults results_in(Document const& workbook) {
+StoredResults results_in(Document const& workbook, Options const& options) {
+    Room room(Room::for_workbooks_up_to(options.size_limit << 20));
     StoredResults results;
     visit_formulas(workbook, [&](Place const& place, Value const& value, Formula const&) {
-        results.add({place, value, false});
+        results.add({place, value, false}, room);
     });
     results.sort();
     return results;
@@ -52,9 +54,10 @@ void add_problems(Document const& workbook, Comparison const& comparison, Outsid
     auto const cells = std::count_if(changes.begin(), changes.end(), is_new_error);
     if (cells > 0) {
         auto const first = std::find_if(changes.begin(), changes.end(), is_new_error);
-        problems.push_back({Reason::new_errors,
-                            std::to_string(cells) + (cells == 1 ? " cell: " : " cells, the first ") + first->sheet +
-                                "." + cell_name(first->place) + " " + written(first->after) + ", " + first->formula});
+        problems.push_back({Reason::new_errors, std::to_string(cells) +
+                                                    (cells == 1 ? " cell: " : " cells, the first ") + first->sheet +
+                                                    "." + cell_name(first->place) + " " + written(first->after) + ", " +
+                                                    line_of(first->formula)});
     }
     std::string links = external_links(workbook, outside);
     if (auto const lost = comparison.tally.links_not_followed; lost > 0)
@@ -108,7 +111,7 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
     if (copy.stored) // else it is encrypted, and cannot be opened either
         hide_links(copy.file, copy.format, outside);
     Document workbook = open(office, copy.file);
-    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook);
+    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook, options);
     StoredResults const& stored = copy.stored ? *copy.stored : own;
 
     Recalculated result;

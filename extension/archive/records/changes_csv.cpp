@@ -1,5 +1,7 @@
 #include "extension/archive/records/changes_csv.hpp"
 
+#include "extension/archive/files/shown.hpp"
+
 namespace hearthcell::archive {
 
 std::vector<std::string> headings_of_changes() {
@@ -10,7 +12,7 @@ std::vector<std::string> headings_of_changes() {
 }
 
 std::vector<std::string> fields_of(std::string const& file, Change const& change) {
-    ChangeRow const row{.file = file,
+    ChangeRow const row{.file = shown(file),
                         .sheet = change.sheet,
                         .cell = cell_name(change.place),
                         .formula = change.formula,

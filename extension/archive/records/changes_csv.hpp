@@ -34,7 +34,7 @@ inline constexpr std::array change_columns{
 
 std::vector<std::string> headings_of_changes();
 
-/// file: the workbook, as the reports name it.
+/// file: the workbook, relative to the base.
 std::vector<std::string> fields_of(std::string const& file, Change const& change);
 
 /// Nothing where the record has another number of fields.

@@ -1,7 +1,12 @@
 #include "extension/archive/records/csv.hpp"
 
+#include "extension/archive/files/shown.hpp"
+
 #include <csv.h>
-#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
 
 namespace hearthcell::archive {
 namespace {
@@ -16,27 +21,49 @@ bool needs_quotes(std::string const& field) {
     return field.find_first_of(",\"\r\n") != std::string::npos || field.starts_with(' ') || field.ends_with(' ');
 }
 
+/// What spreadsheets skip or drop at the start of a field: blanks of all kinds, quotes, what nobody sees.
+constexpr std::array<std::string_view, 17> skipped{" ",      "'",      "\"",     "\n",     "\u00A0", "\u00AD",
+                                                   "\u2007", "\u200B", "\u200C", "\u200D", "\u200E", "\u200F",
+                                                   "\u202F", "\u2060", "\u3000", "\uFEFF", "\u2019"};
+
+/// What a formula or an order begins with, in ordinary and in wide letters.
+constexpr std::array<std::string_view, 11> opening{"=",      "+",      "-",      "@",      "\t",    "\r",
+                                                   "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20", "\u2212"};
+
+bool is_number(std::string_view text) {
+    if (text.starts_with('+') && !text.starts_with("+-"))
+        text.remove_prefix(1);
+    double number = 0;
+    auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+    return problem != std::errc::invalid_argument && end == text.data() + text.size();
+}
+
 } // namespace
+
+bool needs_backslash(std::string_view field) {
+    if (field.starts_with('\\'))
+        return true;
+    std::string_view rest = field;
+    auto const starts_rest = [&](std::string_view one) { return rest.starts_with(one); };
+    for (auto one = skipped.begin(); one != skipped.end();) {
+        one = std::ranges::find_if(skipped, starts_rest);
+        if (one != skipped.end())
+            rest.remove_prefix(one->size());
+    }
+    return std::ranges::any_of(opening, starts_rest) && !is_number(field);
+}
 
 std::string csv_row(std::vector<std::string> const& fields) {
     std::string row;
     for (std::string const& field : fields) {
         if (&field != &fields.front())
             row += ',';
-        std::string const text = as_utf8(field);
+        std::string text = harmless(field);
+        if (needs_backslash(text))
+            text.insert(0, 1, '\\');
         row += needs_quotes(text) ? quoted(text) : text;
     }
     return row + "\r\n";
-}
-
-std::string as_utf8(std::string const& bytes) {
-    // The JSON library is the one at hand that knows UTF-8: through it and back, only what is broken changes.
-    using nlohmann::json;
-    bool const plain = bytes.find_first_of("\x7f") == std::string::npos &&
-                       std::all_of(bytes.begin(), bytes.end(), [](char byte) { return byte > 0; });
-    if (plain)
-        return bytes;
-    return json::parse(json(bytes).dump(-1, ' ', false, json::error_handler_t::replace)).get<std::string>();
 }
 
 } // namespace hearthcell::archive

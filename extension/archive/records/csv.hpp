@@ -1,16 +1,19 @@
 #pragma once
 // Writing CSV.
 
-#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace hearthcell::archive {
 
-/// One record by RFC 4180: fields in quotes where they need them, CR LF at the end. What is not UTF-8 is replaced.
+/// One record by RFC 4180: fields in quotes where they need them, CR LF at the end; no control characters but those of
+/// lines and tabs, and nothing but UTF-8.
+/// A text that a spreadsheet might take for a formula has a backslash before it, and so has one that begins with a
+/// backslash: who reads the file takes one backslash off the front of a field. (CsvReader does.)
 std::string csv_row(std::vector<std::string> const& fields);
 
-/// The same text with U+FFFD where it is not UTF-8 (file names may be anything).
-std::string as_utf8(std::string const& bytes);
+/// Whether a field needs that backslash.
+bool needs_backslash(std::string_view field);
 
 } // namespace hearthcell::archive

@@ -1,24 +1,55 @@
 #include "extension/archive/records/finished.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/files/whole_file.hpp"
-#include "extension/archive/records/csv.hpp"
 
 #include <nlohmann/json.hpp>
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <fstream>
+#include <system_error>
 
 namespace hearthcell::archive {
 
 using nlohmann::json;
 
+namespace {
+
+constexpr auto hashes_field = "copies";   // what the copies hash to that we put, or were about to put, in the place
+constexpr auto list_of_copies = "copies"; // names of files may be any bytes but NUL, and so each ends with one
+constexpr char name_ends = '\0';
+
+/// Several workers do this at the same time. A NUL comes first, too: should the disk have filled up in the middle of a
+/// name, the next one is whole again.
+void add_to_list(std::filesystem::path const& list, std::string const& name) {
+    std::string const entry = name_ends + name + name_ends;
+    int const file = ::open(list.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0666);
+    ssize_t const written = file < 0 ? -1 : ::write(file, entry.data(), entry.size());
+    int const why = written < 0 ? errno : ENOSPC;
+    if (file >= 0)
+        ::close(file);
+    if (written != static_cast<ssize_t>(entry.size()))
+        throw std::system_error(why, std::generic_category(), list.string());
+}
+
+} // namespace
+
 void to_json(json& out, Finished const& finished) {
     out = {{"key", finished.key}, {"tally", finished.tally}};
     out["problems"] = json::array();
     for (Problem const& problem : finished.problems)
-        out["problems"].push_back(
-            {{"reason", words(problem.reason)}, {"detail", as_utf8(problem.detail)}, {"attempts", problem.attempts}});
+        out["problems"].push_back({{"reason", words(problem.reason)},
+                                   {"detail", line_of(problem.detail, longest_detail)},
+                                   {"attempts", problem.attempts}});
     out["collected"] = json::array();
     for (Collected const& one : finished.collected)
         out["collected"].push_back({{"value", one.value}, {"unit", one.unit}, {"found", one.found}});
     out["rows_size"] = finished.rows_size;
+    out["source"] = finished.source;
     if (finished.copy_size)
         out["copy_size"] = *finished.copy_size;
 }
@@ -33,6 +64,7 @@ void from_json(json const& in, Finished& finished) {
         finished.collected.push_back(
             {one.at("value").get<std::string>(), one.at("unit").get<std::string>(), one.at("found").get<bool>()});
     in.at("rows_size").get_to(finished.rows_size);
+    in.at("source").get_to(finished.source);
     if (in.contains("copy_size"))
         finished.copy_size = in["copy_size"].get<std::uint64_t>();
 }
@@ -71,12 +103,57 @@ std::optional<Finished> Records::find(std::string const& relative, std::string c
     return finished;
 }
 
-void Records::claim(std::string const& relative) const {
-    if (claimed(relative))
-        return;
+std::vector<std::string> Records::hashes(std::string const& relative) const {
+    auto const text = content_of(place(relative, ".json"));
+    json const record = json::parse(text.value_or(""), nullptr, false);
+    if (!record.is_object() || !record.contains(hashes_field))
+        return {};
+    return record[hashes_field].get<std::vector<std::string>>();
+}
+
+void Records::claim(std::string const& relative, std::string const& hash) const {
+    // What is there now stays known until the new one is in its place, should we be cut off.
+    auto known = hashes(relative);
+    known.push_back(hash);
+    add_to_list(folder_ / list_of_copies, relative);
     auto const facts = place(relative, ".json");
     std::filesystem::create_directories(facts.parent_path());
-    WholeFile(facts).put_in_place(false);
+    WholeFile file(facts);
+    file.write(json{{hashes_field, known}}.dump());
+    file.put_in_place(false);
+}
+
+std::vector<std::string> Records::copies() const {
+    std::vector<std::string> places;
+    std::ifstream list(folder_ / list_of_copies, std::ios::binary);
+    for (std::string one; std::getline(list, one, name_ends);)
+        if (!one.empty())
+            places.push_back(one);
+    std::ranges::sort(places);
+    auto const repeated = std::ranges::unique(places);
+    places.erase(repeated.begin(), repeated.end());
+    return places;
+}
+
+void Records::keep_copies(std::vector<std::string> const& places) const {
+    WholeFile list(folder_ / list_of_copies);
+    for (std::string const& one : places)
+        list.write(one + name_ends);
+    list.put_in_place(false);
+}
+
+Records::Removal Records::remove_copy(std::string const& relative) const {
+    std::filesystem::path const copy = output_ / relative;
+    if (!std::filesystem::is_regular_file(std::filesystem::symlink_status(copy)))
+        return Removal::not_there;
+    auto const ours = hashes(relative);
+    if (std::ranges::find(ours, hash_of_file(copy)) == ours.end())
+        return Removal::was_changed;
+    std::filesystem::remove(copy);
+    std::error_code not_empty;
+    for (auto folder = copy.parent_path(); folder != output_ && !not_empty; folder = folder.parent_path())
+        std::filesystem::remove(folder, not_empty);
+    return Removal::done;
 }
 
 bool Records::claimed(std::string const& relative) const {
@@ -90,7 +167,12 @@ void Records::keep(std::string const& relative, Finished const& finished, std::s
     changes.write(rows);
     changes.put_in_place(false); // after a power failure it is done again: what is costly is to wait for the disk
     WholeFile file(facts);
-    file.write(json(finished).dump());
+    json record(finished);
+    auto known = hashes(relative);
+    if (finished.copy_size && known.size() > 1) // the last one has taken the place of the others
+        known.erase(known.begin(), known.end() - 1);
+    record[hashes_field] = known;
+    file.write(record.dump());
     file.put_in_place(false);
 }
 

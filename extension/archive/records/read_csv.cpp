@@ -17,7 +17,9 @@ CsvReader::~CsvReader() {
 
 void CsvReader::feed(std::string_view piece) {
     auto const field = [](void* text, std::size_t size, void* self) {
-        static_cast<CsvReader*>(self)->record_.emplace_back(static_cast<char const*>(text), size);
+        std::string_view const bytes(static_cast<char const*>(text), size);
+        // See csv_row.
+        static_cast<CsvReader*>(self)->record_.emplace_back(bytes.substr(bytes.starts_with('\\') ? 1 : 0));
     };
     auto const record = [](int, void* self) {
         auto& reader = *static_cast<CsvReader*>(self);

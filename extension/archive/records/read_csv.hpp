@@ -11,7 +11,7 @@ struct csv_parser;
 
 namespace hearthcell::archive {
 
-/// Reads records of a CSV text that comes in pieces. It may hold more than there is memory for.
+/// Reads records of a CSV text that csv_row wrote and that comes in pieces. It may hold more than there is memory for.
 class CsvReader {
 public:
     using Take = std::function<void(std::vector<std::string> const&)>;

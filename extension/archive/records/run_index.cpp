@@ -1,6 +1,6 @@
 #include "extension/archive/records/run_index.hpp"
 
-#include "extension/archive/records/csv.hpp"
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/records/finished.hpp"
 
 #include <nlohmann/json.hpp>
@@ -19,7 +19,7 @@ std::filesystem::path place(std::filesystem::path const& output) {
 }
 
 std::string line(std::string const& name, json const& rest) {
-    return name + name_ends + rest.dump() + line_ends;
+    return name + name_ends + rest.dump(-1, ' ', false, json::error_handler_t::replace) + line_ends;
 }
 
 } // namespace
@@ -35,7 +35,7 @@ void IndexWriter::add(RunEntry const& entry) {
         rest["workbook"] = false;
     if (entry.problem)
         rest["problem"] = {{"reason", words(entry.problem->reason)},
-                           {"detail", as_utf8(entry.problem->detail)},
+                           {"detail", line_of(entry.problem->detail, longest_detail)},
                            {"attempts", entry.problem->attempts}};
     file_.add(line(entry.relative, rest));
 }

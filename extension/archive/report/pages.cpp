@@ -1,11 +1,11 @@
 #include "extension/archive/report/pages.hpp"
 
-#include "extension/archive/records/csv.hpp"
+#include "extension/archive/files/shown.hpp"
 
 namespace hearthcell::archive {
 
 PageCell text_cell(std::string const& text) {
-    return {as_utf8(text), {}};
+    return {line_of(text), {}};
 }
 
 PageCell count_cell(std::uint64_t number) {
@@ -35,7 +35,7 @@ std::string shortened(std::string const& name) {
 PageCell linked_cell(Origin const& origin) {
     std::string const path = origin.file.string();
     // A link is a text; a name that is none cannot be written into it.
-    return {shortened(as_utf8(origin.relative)), as_utf8(path) == path ? path : std::string()};
+    return {shortened(shown(origin.relative)), harmless(path) == path ? path : std::string()};
 }
 
 void add_more(Page& page, std::uint64_t all, std::uint64_t shown, std::string const& of, std::string const& where) {

@@ -15,6 +15,8 @@ std::string advice(Reason reason) {
         return "It is no workbook of a known kind.";
     case Reason::timed_out:
         return "It takes longer than --time-limit allows, or never ends.";
+    case Reason::memory_limit:
+        return "It takes more memory than --memory-limit allows.";
     case Reason::crashed:
         return "LibreOffice ended over it, twice. Open it by hand.";
     case Reason::new_errors:
@@ -24,7 +26,7 @@ std::string advice(Reason reason) {
     case Reason::unreadable:
         return "It may not be read, or is gone.";
     case Reason::too_large:
-        return "It is larger than --size-limit allows.";
+        return "It is larger, or takes more memory to read, than --size-limit allows.";
     case Reason::not_written:
         return "There was no room or no permission to write.";
     case Reason::symlink_loop:

@@ -1,5 +1,6 @@
 #include "extension/archive/report/reports.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/read_csv.hpp"
@@ -40,7 +41,7 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
     findings_.workbook(origin, finished);
     for (Problem const& problem : finished.problems)
         list_of_workbook(origin, problem);
-    std::vector<std::string> row{relative};
+    std::vector<std::string> row{shown(relative)};
     for (Collected const& one : finished.collected) {
         row.push_back(one.value);
         row.push_back(one.unit);
@@ -78,8 +79,8 @@ void Reports::list_of_workbook(Origin const& origin, Problem const& problem) {
 
 void Reports::list(std::string const& file, Problem const& problem) {
     ++summary_.problems[std::string(words(problem.reason))];
-    problems_.add(
-        csv_row({file, std::string(words(problem.reason)), problem.detail, std::to_string(problem.attempts)}));
+    problems_.add(csv_row({shown(file), std::string(words(problem.reason)), line_of(problem.detail, longest_detail),
+                           std::to_string(problem.attempts)}));
 }
 
 void Reports::put_in_place() {

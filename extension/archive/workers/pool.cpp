@@ -1,11 +1,11 @@
 #include "extension/archive/workers/pool.hpp"
 
+#include "extension/archive/workers/scratch.hpp"
 #include "extension/archive/workers/seat.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <poll.h>
-#include <stdlib.h>
 #include <sys/signalfd.h>
 #include <unistd.h>
 
@@ -63,24 +63,6 @@ private:
     int descriptor_ = -1;
 };
 
-/// For profiles and private copies; deleted at the end.
-class Scratch {
-public:
-    Scratch() {
-        std::string pattern = (std::filesystem::temp_directory_path() / "hearthcell-archive-XXXXXX").string();
-        if (::mkdtemp(pattern.data()) == nullptr)
-            throw std::system_error(errno, std::generic_category(), "no temporary folder " + pattern);
-        folder = pattern;
-    }
-    ~Scratch() {
-        std::error_code ignored;
-        std::filesystem::remove_all(folder, ignored);
-    }
-    Scratch(Scratch const&) = delete;
-    Scratch& operator=(Scratch const&) = delete;
-    std::filesystem::path folder;
-};
-
 } // namespace
 
 class Pool::Work {
@@ -88,6 +70,7 @@ public:
     Work(Task const& task, Progress& progress) : progress_(progress) {
         for (std::size_t workbook = 0; workbook < task.inputs.workbooks.size(); ++workbook)
             waiting_.push_back(workbook);
+        ran_.states.resize(waiting_.size());
         auto const seats = std::clamp<std::size_t>(waiting_.size(), 1, task.options.workers);
         for (unsigned seat = 0; seat < seats; ++seat)
             seats_.push_back(std::make_unique<Seat>(task, scratch_.folder, seat));
@@ -190,10 +173,13 @@ private:
     void take(Seat& seat, nlohmann::json const& answer) {
         auto const workbook = answer.at("workbook").get<std::size_t>();
         seat.done();
+        if (answer.contains("last_words"))
+            seat.leave();
         false_starts_ = 0;
-        if (answer.at("finished").get<bool>())
+        if (answer.at("finished").get<bool>()) {
+            ran_.states[workbook] = answer.at("copy").get<bool>() ? Ran::State::has_copy : Ran::State::without_copy;
             progress_.done(answer.at("problems").get<std::size_t>());
-        else
+        } else
             fail(workbook, reason_of(answer.at("reason").get<std::string>()), answer.at("detail").get<std::string>());
     }
 
@@ -206,12 +192,14 @@ private:
 
     void fail(std::size_t workbook, Reason reason, std::string const& detail) {
         int const attempts = ++attempts_[workbook];
-        bool const may_be_bad_luck = reason == Reason::timed_out || reason == Reason::crashed;
+        bool const may_be_bad_luck =
+            reason == Reason::timed_out || reason == Reason::memory_limit || reason == Reason::crashed;
         if (may_be_bad_luck && attempts < 2) {
             again_.push_back(workbook);
             return;
         }
         ran_.failed[workbook] = {reason, detail, attempts};
+        ran_.states[workbook] = Ran::State::without_copy;
         progress_.done(1);
     }
 

@@ -9,6 +9,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace hearthcell::archive {
 
@@ -20,7 +21,9 @@ public:
 
 struct Ran {
     std::map<std::size_t, Problem> failed; // workbooks that are not finished, by number
-    int signal = 0;                        // that stopped the run; 0: it came to its end
+    enum class State : char { not_reached, without_copy, has_copy };
+    std::vector<State> states; // of all workbooks, by number
+    int signal = 0;            // that stopped the run; 0: it came to its end
 };
 
 /// Of an attempt to draw the summary.

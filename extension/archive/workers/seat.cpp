@@ -1,6 +1,7 @@
 #include "extension/archive/workers/seat.hpp"
 
 #include "extension/archive/workers/message.hpp"
+#include "extension/archive/workers/scratch.hpp"
 #include "extension/archive/workers/worker.hpp"
 
 #include <nlohmann/json.hpp>
@@ -84,12 +85,8 @@ bool Seat::tell(nlohmann::json const& message) {
 
 std::optional<nlohmann::json> Seat::hear() {
     auto message = receive(socket_);
-    if (message && message->contains("office")) {
+    if (message && message->contains("office"))
         office_ = message->at("office").get<pid_t>();
-        sockets_.clear();
-        for (auto const& socket : message->at("sockets"))
-            sockets_.emplace_back(socket.get<std::string>());
-    }
     return message;
 }
 
@@ -116,15 +113,7 @@ void Seat::leave() {
     }
     for (int look = 0; look < 200 && office_ > 0 && is_office(office_); ++look)
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
-    std::error_code ignored;
-    for (auto const& socket : sockets_)
-        std::filesystem::remove(socket, ignored);
-    for (int tries = 0; tries < 20 && std::filesystem::exists(scratch_, ignored); ++tries) {
-        std::filesystem::remove_all(scratch_, ignored); // a dying office may still write there
-        if (ignored)
-            std::this_thread::sleep_for(std::chrono::milliseconds(50));
-    }
-    sockets_.clear();
+    clear_away(scratch_);
     workbook_.reset();
     process_ = office_ = -1;
     socket_ = -1;

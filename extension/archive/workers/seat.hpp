@@ -44,7 +44,6 @@ private:
     int socket_ = -1;
     std::optional<std::size_t> workbook_;
     std::chrono::steady_clock::time_point since_;
-    std::vector<std::filesystem::path> sockets_;
 };
 
 } // namespace hearthcell::archive

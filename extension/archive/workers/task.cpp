@@ -8,6 +8,9 @@
 namespace hearthcell::archive {
 namespace {
 
+/// Changes when records of an earlier program must not be taken as they are.
+constexpr auto records_edition = "backslashes,";
+
 class Description : public Xml {
 public:
     std::string version;
@@ -35,7 +38,7 @@ std::string edition_of(std::filesystem::path const& package) {
 
 /// Everything that makes another result of the same workbook.
 std::string words_of(Options const& options) {
-    std::string text;
+    std::string text = records_edition;
     auto const add = [&](std::string const& word) { text += std::to_string(word.size()) + ":" + word; };
     for (std::string const& name : options.collect)
         add("collect " + name);

@@ -1,5 +1,6 @@
 #include "extension/archive/workers/worker.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/recalculation/links.hpp"
 #include "extension/archive/recalculation/workbook.hpp"
@@ -8,6 +9,7 @@
 #include "extension/archive/records/finished.hpp"
 #include "extension/archive/report/draw_pages.hpp"
 #include "extension/archive/workers/message.hpp"
+#include "extension/archive/workers/scratch.hpp"
 #include "extension/archive/workers/warm_office.hpp"
 #include "extension/archive/workers/watchdog.hpp"
 #include "extension/office/text.hpp"
@@ -18,6 +20,7 @@
 #include <unistd.h>
 
 #include <cstdlib>
+#include <new>
 #include <system_error>
 
 namespace hearthcell::archive {
@@ -30,7 +33,8 @@ constexpr double drawing_time = 300; // seconds; usually one
 class Worker {
 public:
     Worker(Task const& task, int scheduler, std::filesystem::path const& scratch)
-        : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output), watchdog_(scheduler, scratch),
+        : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output),
+          watchdog_(scheduler, scratch, {task.options.time_limit, task.options.memory_limit << 20}),
           office_(task.package, task.options.recycle, watchdog_) {
         // Deep enough that a link to "../../site.ods" does not end at the root, where it would be saved as another one.
         bench_ = scratch;
@@ -42,13 +46,14 @@ public:
         Input const& input = task_.inputs.workbooks.at(number);
         json answer{{"workbook", number}};
         try {
-            Finished const finished = attempt(input);
+            Finished const finished = attempt(number, input);
             answer["finished"] = true;
             answer["problems"] = finished.problems.size();
+            answer["copy"] = finished.copy_size.has_value();
         } catch (Trouble const& trouble) {
             answer["finished"] = false;
             answer["reason"] = words(trouble.reason);
-            answer["detail"] = as_utf8(trouble.what());
+            answer["detail"] = line_of(trouble.what(), longest_detail);
         }
         std::error_code ignored;
         std::filesystem::remove_all(bench_, ignored);
@@ -65,7 +70,7 @@ public:
             std::filesystem::create_directories(folder);
             auto pages = json::parse(text.value_or("")).at("pages").get<std::vector<Page>>();
             move_links(pages, task_.output, folder);
-            with_office(drawing_time, [&](office::Office& office) { draw_pages(office, pages, aside); });
+            with_office(drawing_time, std::nullopt, [&](office::Office& office) { draw_pages(office, pages, aside); });
             WholeFile summary(task_.output / order.at("name").get<std::string>());
             summary.append(aside);
             summary.put_in_place();
@@ -78,31 +83,42 @@ public:
         }
         std::error_code ignored;
         std::filesystem::remove(aside, ignored);
-        return why_not.empty() ? json{{"drawn", true}} : json{{"not_drawn", as_utf8(why_not)}};
+        return why_not.empty() ? json{{"drawn", true}} : json{{"not_drawn", line_of(why_not, longest_detail)}};
     }
 
 private:
+    /// Our own readers at work, within the limits.
+    template <class Work> auto reading(std::size_t number, Work const& work) {
+        Watchdog::Reading const watched(watchdog_, number);
+        return work();
+    }
+
     /// Throws Trouble where another attempt, or another run, may end better.
-    Finished attempt(Input const& input) {
+    Finished attempt(std::size_t number, Input const& input) {
         try {
             std::filesystem::create_directories(bench_);
             Format const format = format_of(input.source).value();
             PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), input.source, format, {}};
-            Copied const original = copy_and_hash(input.source, copy.file);
+            Copied const original = reading(number, [&] { return copy_and_hash(input.source, copy.file, largest()); });
             std::string const key = task_.key(original.hash);
             if (auto known = records_.find(input.relative, key))
                 return *known;
-            return do_it(input, copy, original, key);
+            return do_it(number, copy, original, key);
         } catch (std::system_error const& problem) { // of our own files: no room, no permission
             throw Trouble(Reason::not_written, problem.code().message());
+        } catch (std::bad_alloc const&) { // which says nothing of the next workbook
+            throw Trouble(Reason::too_large, "there is not enough memory for it");
         }
     }
 
-    Finished do_it(Input const& input, PrivateCopy& copy, Copied const& original, std::string const& key) {
+    [[nodiscard]] std::uint64_t largest() const { return task_.options.size_limit << 20; }
+
+    Finished do_it(std::size_t number, PrivateCopy& copy, Copied const& original, std::string const& key) {
+        Input const& input = task_.inputs.workbooks.at(number);
         Recalculated result;
         try {
-            copy.stored = inspect(copy.file, copy.format, task_.options.size_limit << 20);
-            result = in_office(copy);
+            copy.stored = reading(number, [&] { return inspect(copy.file, copy.format, largest()); });
+            result = in_office(number, copy);
         } catch (Trouble const& trouble) {
             if (may_pass(trouble.reason))
                 throw;
@@ -112,40 +128,41 @@ private:
         std::string rows;
         for (Change const& change : result.changes)
             rows += csv_row(fields_of(input.relative, change));
-        Finished finished{std::move(result.outcome), key, {}, rows.size()};
+        Finished finished{std::move(result.outcome), key, {}, rows.size(), original.state};
         if (!result.saved.empty())
             finished.copy_size = deliver(result.saved, input.relative, original.mode);
         records_.keep(input.relative, finished, rows);
         return finished;
     }
 
-    Recalculated in_office(PrivateCopy const& copy) {
+    Recalculated in_office(std::size_t number, PrivateCopy const& copy) {
         Recalculated result;
-        with_office(task_.options.time_limit,
+        with_office(task_.options.time_limit, number,
                     [&](office::Office& office) { result = recalculate(office, copy, task_.options, task_.edition); });
         return result;
     }
 
     /// Throws Trouble; the office is another one afterwards when it was to blame.
-    template <class Work> void with_office(double time_limit, Work const& work) {
+    template <class Work> void with_office(double time_limit, std::optional<std::size_t> workbook, Work const& work) {
         bool started = false;
         office::Office& office = office_.get(started);
         if (started)
             tell_of(office);
-        watchdog_.arm(std::chrono::duration<double>(time_limit));
+        watchdog_.arm(time_limit, workbook);
         try {
             work(office);
             watchdog_.disarm();
         } catch (std::exception const& problem) {
-            bool const late = watchdog_.disarm();
-            bool const dead = late || dynamic_cast<office::Gone const*>(&problem) != nullptr || !stays_alive(office);
+            auto const passed = watchdog_.disarm();
+            bool const dead = passed || dynamic_cast<office::Gone const*>(&problem) != nullptr || !stays_alive(office);
             if (dead)
                 office_.drop();
-            if (late)
-                throw Trouble(Reason::timed_out, "longer than " + written(time_limit) + " s");
+            if (passed)
+                throw *passed;
             if (dead)
                 throw Trouble(Reason::crashed, "LibreOffice ended while it had the workbook");
-            if (dynamic_cast<Trouble const*>(&problem) != nullptr)
+            if (dynamic_cast<Trouble const*>(&problem) != nullptr ||
+                dynamic_cast<std::bad_alloc const*>(&problem) != nullptr)
                 throw;
             throw Trouble(Reason::failed, problem.what());
         }
@@ -158,20 +175,15 @@ private:
         return office.alive();
     }
 
-    /// So that the scheduler can clear up after us, should we die.
-    void tell_of(office::Office const& office) {
-        json news{{"office", office.process_id()}, {"sockets", json::array()}};
-        for (auto const& socket : office.sockets())
-            news["sockets"].push_back(socket.string());
-        send(scheduler_, news);
-    }
+    /// So that the scheduler can wait for its end before it clears up after us, should we die.
+    void tell_of(office::Office const& office) { send(scheduler_, {{"office", office.process_id()}}); }
 
     std::uint64_t deliver(std::filesystem::path const& saved, std::string const& relative, unsigned mode) {
         std::filesystem::path const place = task_.output / relative;
         if (std::filesystem::exists(std::filesystem::symlink_status(place)) && !records_.claimed(relative))
             throw Trouble(Reason::not_written, "a file that this program did not write is in the way");
         std::filesystem::create_directories(place.parent_path());
-        records_.claim(relative);
+        records_.claim(relative, hash_of_file(saved));
         WholeFile copy(place, (mode & 0666U) | 0600U);
         copy.append(saved);
         copy.put_in_place();
@@ -191,9 +203,8 @@ void clear_up_alone(int scheduler, std::filesystem::path const& scratch) {
     pollfd line{scheduler, POLLRDHUP, 0};
     if (::poll(&line, 1, 0) <= 0)
         return;
-    std::error_code ignored;
-    std::filesystem::remove_all(scratch, ignored);
-    std::filesystem::remove(scratch.parent_path(), ignored); // the last one takes the common folder with it
+    clear_away(scratch);
+    clear_away_if_last(scratch.parent_path());
 }
 
 } // namespace
@@ -212,10 +223,10 @@ void work(Task const& task, int scheduler, std::filesystem::path const& scratch)
                 break;
         }
     } catch (NoOffice const& problem) {
-        send(scheduler, {{"no_office", as_utf8(problem.what())}});
+        send(scheduler, {{"no_office", line_of(problem.what(), longest_detail)}});
         status = 1;
     } catch (std::exception const& problem) {
-        send(scheduler, {{"broken", as_utf8(problem.what())}});
+        send(scheduler, {{"broken", line_of(problem.what(), longest_detail)}});
         status = 1;
     }
     clear_up_alone(scheduler, scratch);

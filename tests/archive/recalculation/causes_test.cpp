@@ -62,11 +62,12 @@ protected:
     }
 
     std::vector<Change> all_changes() {
+        hearthcell::archive::Room room(1 << 20);
         hearthcell::archive::StoredResults stored;
         for (int sheet = 0; sheet < 2; ++sheet)
             for (int row = 0; row < 12; ++row)
                 for (int column = 0; column < 6; ++column)
-                    stored.add({{sheet, row, column}, -1.0, false}); // which none of the formulas gives
+                    stored.add({{sheet, row, column}, -1.0, false}, room); // which none of the formulas gives
         stored.sort();
         return hearthcell::archive::compare(document_, stored, {}, {"/tmp", "/tmp"}).changes;
     }

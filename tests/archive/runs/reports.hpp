@@ -14,7 +14,8 @@ namespace hearthcell::tests::archive {
 /// A row of a CSV file by its headings.
 using Row = std::map<std::string, std::string>;
 
-/// Read by Python's csv module, strictly. Throws when it finds fault with the file, or when rows differ in length.
+/// Read by Python's csv module, strictly; fields are then as they were, and names of files as they are on the disk.
+/// Throws when it finds fault with the file, or when rows differ in length.
 std::vector<Row> read_csv(std::filesystem::path const& file);
 Words csv_headings(std::filesystem::path const& file);
 

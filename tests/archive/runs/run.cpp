@@ -6,6 +6,7 @@
 #include <fcntl.h>
 #include <signal.h>
 #include <sys/prctl.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -66,7 +67,7 @@ std::vector<pid_t> children_of(std::vector<pid_t> const& parents, std::string co
 }
 
 [[noreturn]] void become(char* const* arguments, std::vector<char*> const& environment, fs::path const& folder,
-                         uid_t user) {
+                         Setting const& setting) {
     ::prctl(PR_SET_PDEATHSIG, SIGTERM); // a test program that is ended leaves no run behind
     int const in = ::open((folder / "stdin").c_str(), O_RDONLY);
     int const out = ::open((folder / "stdout").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
@@ -75,7 +76,11 @@ std::vector<pid_t> children_of(std::vector<pid_t> const& parents, std::string co
     ::dup2(out, STDOUT_FILENO);
     ::dup2(err, STDERR_FILENO);
     ::close_range(3, ~0U, 0);
-    if (user != 0 && (::setgid(user) != 0 || ::setuid(user) != 0))
+    for (auto const& [kind, most] : setting.limits) {
+        rlimit const limit{most, most};
+        ::setrlimit(static_cast<__rlimit_resource_t>(kind), &limit);
+    }
+    if (setting.user != 0 && (::setgid(setting.user) != 0 || ::setuid(setting.user) != 0))
         ::_exit(126);
     ::execve(arguments[0], arguments, environment.data());
     ::_exit(127);
@@ -112,14 +117,17 @@ Running::Running(std::string const& name, Words const& arguments, Setting const&
     std::ofstream(folder_ / "stdin", std::ios::binary) << setting.standard_input;
     Words words{ARCHIVE_TOOL};
     words.insert(words.end(), arguments.begin(), arguments.end());
-    Words variables{"TMPDIR=" + (temporary_ / "scratch").string(), "HOME=" + (temporary_ / "home").string(),
-                    "PATH=/usr/bin:/bin", "LC_ALL=C.UTF-8"};
+    Words variables = setting.variables; // the first of two of one name counts
+    for (std::string const& usual :
+         {"TMPDIR=" + (temporary_ / "scratch").string(), "HOME=" + (temporary_ / "home").string(),
+          std::string("PATH=/usr/bin:/bin"), std::string("LC_ALL=C.UTF-8")})
+        variables.push_back(usual);
     std::vector<char*> const argv = pointers(words), environment = pointers(variables);
     id_ = ::fork();
     if (id_ < 0)
         throw std::system_error(errno, std::generic_category(), "fork");
     if (id_ == 0)
-        become(argv.data(), environment, folder_, setting.user);
+        become(argv.data(), environment, folder_, setting);
 }
 
 Running::~Running() {
@@ -167,6 +175,32 @@ std::vector<pid_t> Running::offices() const {
         parents.insert(parents.end(), between.begin(), between.end());
     }
     return children_of(parents, "soffice.bin");
+}
+
+Words Running::sockets() const {
+    Words paths;
+    for (fs::path const& file : all_below(temporary_ / "scratch")) {
+        std::error_code gone;
+        if (fs::is_socket(file, gone))
+            paths.push_back(file); // of an office that is confined
+        if (file.filename() != "sockets")
+            continue;
+        std::istringstream noted(content(file));
+        for (std::string socket; std::getline(noted, socket);)
+            if (fs::is_socket(socket, gone))
+                paths.push_back(socket);
+    }
+    return paths;
+}
+
+void Running::kill_all() const {
+    auto all = offices();
+    for (pid_t const worker : workers())
+        all.push_back(worker);
+    ::kill(id_, SIGSTOP); // it would see its workers end
+    all.push_back(id_);
+    for (pid_t const process : all)
+        ::kill(process, SIGKILL);
 }
 
 std::string Running::said() const {

@@ -3,9 +3,11 @@
 
 #include <sys/types.h>
 
+#include <cstdint>
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace hearthcell::tests::archive {
@@ -15,6 +17,8 @@ using Words = std::vector<std::string>;
 struct Setting {
     std::string standard_input{}; ///< what the program reads
     uid_t user = 0;               ///< runs as this user when it is not 0; only root can ask for that
+    std::vector<std::pair<int, std::uint64_t>> limits{}; ///< of what it may take, as setrlimit has them
+    Words variables{};                                   ///< further ones of its environment: NAME=value
 };
 
 /// A run under way. Whatever happens in a test, it is ended with this object.
@@ -34,6 +38,9 @@ public:
     void send(int signal) const;
     [[nodiscard]] std::vector<pid_t> workers() const; ///< its own processes that do the work
     [[nodiscard]] std::vector<pid_t> offices() const; ///< the office processes of its workers
+    [[nodiscard]] Words sockets() const;              ///< those that its offices listen on now
+
+    void kill_all() const; ///< the program, its workers and their offices, at once
 
     [[nodiscard]] std::string said() const;       ///< standard output
     [[nodiscard]] std::string complained() const; ///< standard error

@@ -1,0 +1,88 @@
+// What a run needs meanwhile is gone when it ends, however it ends.
+
+#include "tests/archive/runs/archive_runs.hpp"
+
+#include "tests/archive/made/flat_odf.hpp"
+#include "tests/archive/made/good_workbooks.hpp"
+#include "tests/support/all_below.hpp"
+
+#include <csignal>
+#include <thread>
+
+namespace hearthcell::tests::archive {
+namespace {
+
+using namespace std::chrono_literals;
+
+Words arguments(std::string const& name) {
+    return {made().good(), "--output", output_of(name), "--workers", "2", "--dry-run"};
+}
+
+/// Waits for its offices to be at work; the sockets that they listen on.
+Words sockets_at_work(Running& run) {
+    while (run.running() && (run.offices().size() < 2 || run.sockets().size() < 4))
+        std::this_thread::sleep_for(20ms);
+    return run.sockets();
+}
+
+void expect_gone(Words const& sockets) {
+    EXPECT_GE(sockets.size(), 4U) << "two of each office";
+    for (std::string const& socket : sockets)
+        EXPECT_FALSE(std::filesystem::exists(socket)) << socket;
+}
+
+} // namespace
+
+class ARunThatIsEndedBy : public testing::TestWithParam<int> {};
+
+TEST_P(ARunThatIsEndedBy, LeavesNoSocketAndNoScratch) {
+    std::string const name = "ended by " + std::to_string(GetParam());
+    fresh_folder(name);
+    Running run(name, arguments(name));
+    Words const sockets = sockets_at_work(run);
+    run.send(GetParam());
+    EXPECT_EQ(run.wait(), 128 + GetParam()) << run.complained();
+    EXPECT_EQ(run.left_behind(), Words{});
+    expect_gone(sockets);
+}
+
+INSTANTIATE_TEST_SUITE_P(ASignal, ARunThatIsEndedBy, testing::Values(SIGINT, SIGTERM, SIGHUP));
+
+TEST(ARun, WhoseOfficesAreKilledLeavesNoSocket) {
+    fresh_folder("offices killed");
+    Running run("offices killed", arguments("offices killed"));
+    Words const sockets = sockets_at_work(run);
+    for (pid_t const office : run.offices())
+        ::kill(office, SIGKILL);
+    EXPECT_LE(run.wait(), 1) << run.complained();
+    EXPECT_EQ(run.left_behind(), Words{});
+    expect_gone(sockets);
+}
+
+TEST(ARun, ClearsAwayWhatAnotherLeftThatWasKilledWithAllItsProcesses) {
+    fresh_folder("all killed");
+    std::filesystem::path const temporary = output_of("all killed").parent_path() / "temporary/scratch";
+    Words sockets;
+    {
+        Running run("all killed", arguments("all killed"));
+        sockets = sockets_at_work(run);
+        run.kill_all();
+        run.wait();
+    }
+    ASSERT_FALSE(all_below(temporary).empty()) << "it would have been cleared away anyway";
+    // Another run has an empty folder for temporary files; so that of the dead one is put there.
+    std::filesystem::path const aside = temporary.parent_path().parent_path() / "aside";
+    std::filesystem::rename(temporary, aside);
+    std::filesystem::path const living = aside / "hearthcell-archive-living";
+    std::filesystem::create_directories(living / "0"); // one that says of itself nothing is left alone
+    Setting setting;
+    setting.variables = {"TMPDIR=" + aside.string()};
+    Ended const next =
+        run("all killed", {made().good() / good_workbook(0).path, "--output", output_of("next"), "--dry-run"}, setting);
+    EXPECT_LE(next.status, 1) << next.complained;
+    expect_gone(sockets);
+    std::filesystem::remove_all(living);
+    EXPECT_TRUE(std::filesystem::is_empty(aside));
+}
+
+} // namespace hearthcell::tests::archive
