@@ -92,7 +92,8 @@ TEST(Outlier, LooksForNoMoreThanItIsTold) {
     std::vector<double> const last{6};
     Value const runs = column({10, 10.1, 9.9, 10.05, 9.9, 30.2, 9.95, 10.0, 10.1});
     EXPECT_EQ(parts("OUTLIER", {runs, 0.99, 1.0}), last);
-    EXPECT_EQ(refusal("OUTLIER", {runs, 0.99, 0.0}).reason, Reason::out_of_range);
+    EXPECT_EQ(parts("OUTLIER", {runs, 0.99, 0.0}), last); // an empty cell: as if left out
+    EXPECT_EQ(refusal("OUTLIER", {runs, 0.99, 0.5}).reason, Reason::out_of_range);
 }
 
 TEST(Outlier, IsFoundAmongAHundredThousandRuns) {

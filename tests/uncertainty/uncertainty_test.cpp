@@ -121,7 +121,7 @@ TEST(Uncertainty, NamesTheCorrelationThatHasNoValueOfItsOwn) {
 TEST(Uncertainty, NamesTheArgumentWithoutFiniteSensitivity) {
     // No equation of the catalogue has an infinite slope within its range: √b at 0.
     Function root{.name = "ROOT", .stored = "root", .summary = {}};
-    root.arguments = {{.name = "a"}, {.name = "how", .kind = ArgumentKind::choice}, {.name = "b"}};
+    root.arguments = {{.name = "start"}, {.name = "method", .kind = ArgumentKind::choice}, {.name = "end"}};
     root.result = {.name = {}, .low = 0, .high = 10};
     root.kernel = numeric<[]<class Real>(Real const& a, Real const& b, Choice) {
         using std::sqrt;
