@@ -42,7 +42,7 @@ bool Rows::read_next() {
 }
 
 bool gives_one_value(Function const& function) {
-    return function.result.parts.empty() && !function.result.list && !function.result.several;
+    return function.result.parts.empty() && !function.result.list;
 }
 
 /// EXPLAIN of a function about functions could ask itself on and on.

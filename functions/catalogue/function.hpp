@@ -21,8 +21,7 @@ struct Result {
     Measure measure = Measure::ratio;
     double low = 0, high = 0;
     List<Part, 8> parts{};
-    bool list = false;    ///< as many rows as there are findings
-    bool several = false; ///< as many single values side by side as there are
+    bool list = false; ///< as many rows of parts, or single values where it has none, as are found
 };
 
 struct Function {

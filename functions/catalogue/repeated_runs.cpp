@@ -93,7 +93,7 @@ constexpr Function functions[] = {
                 .measure = Measure::ratio,
                 .low = 0,
                 .high = 1e9,
-                .several = true},
+                .list = true},
      .kernel = Columnar{kernels::outlier},
      .equations = {"Generalised extreme studentised deviate, two-sided: R = max|x - mean|/s of what is left against "
                    "(n - 1)/√n √(t²/(n - 2 + t²)); the last too far, and all taken before it"},

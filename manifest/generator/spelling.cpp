@@ -23,7 +23,7 @@ std::string identifier(std::string_view words) {
 }
 
 bool gives_number(Function const& function) {
-    return function.result.measure != Measure::words && function.result.parts.empty() && !function.result.several &&
+    return function.result.measure != Measure::words && function.result.parts.empty() && !function.result.list &&
            !std::holds_alternative<Wordy>(function.kernel);
 }
 

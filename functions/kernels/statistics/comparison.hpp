@@ -30,6 +30,11 @@ inline Compared with_pooled_variance(Series const& baseline, Series const& fresh
     return {pooled / double(baseline.runs), pooled / double(fresh.runs), degrees};
 }
 
+/// For no change at all.
+inline Compared compared(Series const& baseline, Series const& fresh, bool pooled) {
+    return pooled ? with_pooled_variance(baseline, fresh) : with_own_variances(baseline, fresh, 1);
+}
+
 inline Failure check_series(Series const& baseline, Series const& fresh) {
     if (baseline.runs < 2)
         return {Reason::too_few_runs, 0};
@@ -44,7 +49,7 @@ inline Outcome difference(Given const& given) {
     if (Failure const why = check_series(baseline, fresh); why.reason != Reason::none)
         return why;
     double const confidence = given.numbers[0];
-    Compared const compared = with_own_variances(baseline, fresh, 1);
+    Compared const compared = kernels::compared(baseline, fresh, false);
     double const change = fresh.mean - baseline.mean;
     double const uncertainty = std::sqrt(compared.baseline_variance + compared.new_variance);
     double const half_width = t_exceeded(1 - confidence, compared.degrees_of_freedom) * uncertainty;

@@ -81,22 +81,23 @@ private:
     double baseline_degrees, new_degrees;
 };
 
-inline Limits welch_limits_of_ratio(Series const& baseline, Series const& fresh, double confidence) {
-    // One series without scatter: the degrees of freedom are those of the other.
-    if (baseline.variance == 0 || fresh.variance == 0) {
-        Compared const compared = with_own_variances(baseline, fresh, 1);
-        return limits_of_ratio(baseline.mean, fresh.mean, compared,
-                               t_exceeded(1 - confidence, compared.degrees_of_freedom));
-    }
-    return WelchTestOfRatio(baseline, fresh).limits(confidence);
+/// `no_change` is how the two compare at a ratio of 1, with a pooled variance or each with its own.
+inline Limits limits_of_ratio(Series const& baseline, Series const& fresh, bool pooled, Compared const& no_change,
+                              double confidence) {
+    // Where one series has no scatter, the degrees of freedom are those of the other, whatever the ratio.
+    bool const degrees_move = !pooled && baseline.variance > 0 && fresh.variance > 0;
+    return degrees_move ? WelchTestOfRatio(baseline, fresh).limits(confidence)
+                        : limits_of_ratio(baseline.mean, fresh.mean, no_change,
+                                          t_exceeded(1 - confidence, no_change.degrees_of_freedom));
 }
 
 /// Columns: baseline, new. Numbers: confidence, pooled variance (0 or 1). The saving is 1 − new/baseline. p and degrees
 /// of freedom are those of no change, as DIFFERENCE has them; the limits are the savings that the same test would just
 /// not refuse. So they leave out 0 exactly when p is below 1 − confidence.
 inline Outcome saving(Given const& given) {
-    double const confidence = given.numbers[0], pooled = given.numbers[1];
-    if (pooled != 0 && pooled != 1)
+    double const confidence = given.numbers[0];
+    bool const pooled = given.numbers[1] == 1;
+    if (!pooled && given.numbers[1] != 0)
         return Failure{Reason::neither_true_nor_false, 3};
     Series const baseline = describe(*given.columns[0]), fresh = describe(*given.columns[1]);
     if (Failure const why = check_series(baseline, fresh); why.reason != Reason::none)
@@ -104,11 +105,8 @@ inline Outcome saving(Given const& given) {
     for (unsigned place : {0U, 1U})
         if (!((place == 0 ? baseline : fresh).mean > 0))
             return Failure{Reason::mean_not_positive, place};
-    Compared const no_change =
-        pooled != 0 ? with_pooled_variance(baseline, fresh) : with_own_variances(baseline, fresh, 1);
-    Limits const ratios = pooled != 0 ? limits_of_ratio(baseline.mean, fresh.mean, no_change,
-                                                        t_exceeded(1 - confidence, no_change.degrees_of_freedom))
-                                      : welch_limits_of_ratio(baseline, fresh, confidence);
+    Compared const no_change = compared(baseline, fresh, pooled);
+    Limits const ratios = limits_of_ratio(baseline, fresh, pooled, no_change, confidence);
     bool const bounded = !failed(ratios.high);
     double const uncertainty = std::sqrt(no_change.baseline_variance + no_change.new_variance);
     double const t_of_no_change = (fresh.mean - baseline.mean) / uncertainty;
