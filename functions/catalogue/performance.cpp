@@ -226,6 +226,7 @@ constexpr Function functions[] = {
      .sources = {definition},
      .examples = {{{4.2, 1.5}, {2.8, 1e-12}, "By hand"}}},
     performance_tier_function,
+    tier_probability_function,
 };
 
 } // namespace

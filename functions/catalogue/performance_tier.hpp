@@ -1,8 +1,9 @@
 #pragma once
-// The entry of PERFORMANCETIER, which judges a result instead of computing one.
+// The entries of PERFORMANCETIER and TIERPROBABILITY, which judge a result instead of computing one.
 
 #include "functions/catalogue/function.hpp"
 #include "functions/catalogue/sources.hpp"
+#include "functions/diagnosis/run_remarks.hpp"
 #include "functions/kernels/performance_tier.hpp"
 
 namespace hearthcell {
@@ -18,6 +19,28 @@ inline constexpr Argument measure_of_tier{
     .kind = ArgumentKind::choice,
     .choices = {"efficiency", "CO", "PM2.5", "safety", "durability"},
 };
+inline constexpr Argument value_of_tier{
+    .name = "value",
+    .measure = Measure::ratio,
+    .low = 0,
+    .high = 100000,
+    .help = {"Result of that test: efficiency as a fraction, CO in g/MJ and PM2.5 in mg/MJ delivered, or a score",
+             "Résultat de cet essai\u00a0: rendement en fraction, CO en g/MJ utile, PM2.5 en mg/MJ utile, ou une "
+             "note",
+             "Resultado de ese ensayo: rendimiento como fracción, CO en g/MJ y PM2.5 en mg/MJ útil, o un puntaje",
+             "Tokeo la jaribio hilo: ufanisi kama sehemu, CO kwa g/MJ na PM2.5 kwa mg/MJ iliyofika, au alama"},
+    .zero_is_doubtful = true,
+};
+inline constexpr Argument uncertainty_of_tier{
+    .name = "standard uncertainty",
+    .measure = Measure::ratio,
+    .low = 0.0001,
+    .high = 100000,
+    .help = {"Of that value, in its unit; STOVE.UNCERTAINTY gives that of one run",
+             "De cette valeur, dans son unité\u00a0; STOVE.UNCERTAINTY donne celle d’un essai",
+             "De ese valor, en su unidad; STOVE.UNCERTAINTY da la de un ensayo",
+             "Wa thamani hiyo, kwa kizio chake; STOVE.UNCERTAINTY hutoa wa jaribio moja"},
+};
 } // namespace arguments
 
 inline constexpr Function performance_tier_function{
@@ -27,18 +50,7 @@ inline constexpr Function performance_tier_function{
                 "Niveau des objectifs volontaires de performance, de 0 à 5",
                 "Nivel de los objetivos voluntarios de desempeño, de 0 a 5",
                 "Daraja la malengo ya hiari ya utendaji, 0 hadi 5"},
-    .arguments =
-        {arguments::measure_of_tier,
-         {.name = "value",
-          .measure = Measure::ratio,
-          .low = 0,
-          .high = 100000,
-          .help = {"Result of that test: efficiency as a fraction, CO in g/MJ and PM2.5 in mg/MJ delivered, or a score",
-                   "Résultat de cet essai\u00a0: rendement en fraction, CO en g/MJ utile, PM2.5 en mg/MJ utile, ou une "
-                   "note",
-                   "Resultado de ese ensayo: rendimiento como fracción, CO en g/MJ y PM2.5 en mg/MJ útil, o un puntaje",
-                   "Tokeo la jaribio hilo: ufanisi kama sehemu, CO kwa g/MJ na PM2.5 kwa mg/MJ iliyofika, au alama"},
-          .zero_is_doubtful = true}},
+    .arguments = {arguments::measure_of_tier, arguments::value_of_tier},
     .result = {.name = Term("tier"), .measure = Measure::ratio, .low = 0, .high = 5},
     .kernel = stepwise<[](double value, Choice measure) { return kernels::performance_tier(value, measure); }>,
     .equations = {"tiers 1 to 5 from 0.10, 0.20, 0.30, 0.40, 0.50 up",
@@ -60,5 +72,35 @@ inline constexpr Function performance_tier_function{
                  {{"durability", 10}, {4, 0}, "ISO/TR 19867-3:2018: tier 5 is below 10"},
                  {{"efficiency", 35}, {Error::number}, "Per cent typed without the sign"},
                  {{"smoke", 5}, {Error::not_available}, "No such measure"}}};
+
+inline constexpr std::array<Expected, 6> tiers_of_0_401{
+    {{0, 1e-30}, {0, 1e-20}, {2.21e-7, 1e-9}, {0.480061, 5e-7}, {0.519938, 5e-7}, {3.72e-7, 1e-9}}};
+
+inline constexpr Function tier_probability_function{
+    .name = "TIERPROBABILITY",
+    .stored = "tierProbability",
+    .summary = {"Probability of each tier of the voluntary performance targets",
+                "Probabilité de chaque niveau des objectifs volontaires de performance",
+                "Probabilidad de cada nivel de los objetivos voluntarios de desempeño",
+                "Uwezekano wa kila daraja la malengo ya hiari ya utendaji"},
+    .arguments = {arguments::measure_of_tier, arguments::value_of_tier, arguments::uncertainty_of_tier},
+    .result = {.name = {"probabilities", "probabilités", "probabilidades", "uwezekano"},
+               .parts = {{{"tier 0", "niveau 0", "nivel 0", "daraja 0"}, Measure::share},
+                         {{"tier 1", "niveau 1", "nivel 1", "daraja 1"}, Measure::share},
+                         {{"tier 2", "niveau 2", "nivel 2", "daraja 2"}, Measure::share},
+                         {{"tier 3", "niveau 3", "nivel 3", "daraja 3"}, Measure::share},
+                         {{"tier 4", "niveau 4", "nivel 4", "daraja 4"}, Measure::share},
+                         {{"tier 5", "niveau 5", "nivel 5", "daraja 5"}, Measure::share}}},
+    .kernel = Columnar{kernels::tier_probability, diagnosis::remark_on_tiers},
+    .equations = {"Φ((upper - value)/u) - Φ((lower - value)/u), limits 0.10, 0.20, 0.30, 0.40, 0.50",
+                  "Φ((upper - value)/u) - Φ((lower - value)/u), limits 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ",
+                  "Φ((upper - value)/u) - Φ((lower - value)/u), limits 1031, 481, 218, 62, 5 mg/MJ",
+                  "Φ((upper - value)/u) - Φ((lower - value)/u), limits 60, 68, 77, 86, 95",
+                  "Φ((upper - value)/u) - Φ((lower - value)/u), limits 35, 25, 20, 15, 10"},
+    .sources = {sources::jcgm_106, sources::iso_tr_19867_3},
+    .examples = {{{"efficiency", 0.401, 0.02}, tiers_of_0_401, "R 4.2, pnorm"},
+                 {{"efficiency", 0.401, 2}, {Error::number}, "Per cent typed without the sign"},
+                 {{"efficiency", 35, 0.02}, {Error::number}, "Per cent typed without the sign"},
+                 {{"smoke", 5, 1}, {Error::not_available}, "No such measure"}}};
 
 } // namespace hearthcell

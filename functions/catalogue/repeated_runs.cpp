@@ -4,6 +4,7 @@
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/run_parts.hpp"
 #include "functions/catalogue/sources.hpp"
+#include "functions/diagnosis/run_remarks.hpp"
 #include "functions/kernels/statistics/outlier.hpp"
 #include "functions/kernels/statistics/sample_size.hpp"
 
@@ -31,7 +32,7 @@ constexpr Function functions[] = {
                           lower,
                           upper,
                           level}},
-     .kernel = Columnar{kernels::series},
+     .kernel = Columnar{kernels::series, diagnosis::remark_on_series},
      .equations = {"mean ± t(n - 1) s/√n, both sides; s from n - 1"},
      .sources = {student_limits},
      .examples = {{{improved}, series_at_95, "Recomputed with R 4.2"},

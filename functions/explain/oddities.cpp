@@ -2,6 +2,7 @@
 
 #include "functions/call/scalar.hpp"
 #include "functions/catalogue/names.hpp"
+#include "functions/catalogue/performance_tier.hpp"
 #include "functions/explain/slips.hpp"
 #include "functions/kernels/atmosphere.hpp"
 
@@ -182,6 +183,16 @@ bool scatter_is_in_per_cent(Arguments const& n) {
     return n["coefficient of variation"] > 0.5 || n["smallest change"] == 1.0;
 }
 
+bool tier_needs_uncertainty(Arguments const& n) {
+    if (n.function_name() != "PERFORMANCETIER")
+        return false;
+    auto const& measures = arguments::measure_of_tier.choices;
+    for (std::size_t i = 0; i < measures.size(); ++i)
+        if (n.chooses("measure", measures[i]))
+            return kernels::is_near_a_limit(kernels::tier_limits[i], n["value"]);
+    return false;
+}
+
 constexpr Combination combinations[] = {
     {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
     {station_pressure_is_from_the_forecast,
@@ -210,6 +221,9 @@ constexpr Combination combinations[] = {
     {low_power_is_higher, "the low power is above the high power; are they swapped?"},
     {corrected_twice, "the water never boiled: effective water and standard rise correct for that twice in WBT 4.2.3."},
     {far_from_standard, "the correction is large; a proportion misleads there. STOVE.MODELBOILTIME counts the loss."},
+    {tier_needs_uncertainty, "value is within 5 % of a tier's limit: with its standard uncertainty "
+                             "STOVE.TIERPROBABILITY says how sure the tier "
+                             "is."},
     {scatter_is_in_per_cent,
      "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
 };

@@ -2,8 +2,10 @@
 // The default tiers of the voluntary performance targets (ISO/TR 19867-3:2018, from memory of its table). Each measure
 // is judged for itself; tiers are never merged into one.
 
-#include "functions/kernels/method.hpp"
-#include "functions/number/reason.hpp"
+#include "functions/contract/kernel.hpp"
+#include "functions/number/distributions.hpp"
+
+#include <limits>
 
 namespace hearthcell::kernels {
 
@@ -34,15 +36,52 @@ inline bool reaches(TierLimits const& measure, double limit, double value) {
     return measure.limit_included ? beyond >= -rounding : beyond > rounding;
 }
 
+/// Fails where the measure cannot be that.
+inline Reason check_measure(TierLimits const& judged, double value) {
+    return value >= judged.least && value <= judged.most ? Reason::none : Reason::beyond_measure;
+}
+
 /// 0 to 5.
 inline double performance_tier(double value, Choice measure) {
     TierLimits const& judged = tier_limits[measure.index];
-    if (!(value >= judged.least && value <= judged.most))
+    if (check_measure(judged, value) != Reason::none)
         return failure(Reason::beyond_measure, 1);
     int tier = 0;
     for (double const limit : judged.limits)
         tier += reaches(judged, limit, value) ? 1 : 0;
     return tier;
+}
+
+/// Numbers: value, standard uncertainty. Choices: measure. The probability of each tier, 0 to 5, of a result that is
+/// distributed normally (JCGM 106): that of lying between the tier's own limit and that of the next.
+inline Outcome tier_probability(Given const& given) {
+    TierLimits const& judged = tier_limits[given.choices[0].index];
+    double const value = given.numbers[0], uncertainty = given.numbers[1];
+    if (Reason const why = check_measure(judged, value); why != Reason::none)
+        return Failure{why, 1};
+    if (uncertainty > (judged.most - judged.least) / 2)
+        return Failure{Reason::uncertainty_too_large, 2};
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    Block probabilities{1, 6, {}, {}};
+    double reached = -infinite; // how far the limit of the tier lies below the result, which every result reaches
+    for (double const limit : judged.limits) {
+        double const next = (judged.more_is_better ? limit - value : value - limit) / uncertainty;
+        probabilities.numbers.push_back(normal_between(reached, next));
+        reached = next;
+    }
+    probabilities.numbers.push_back(normal_between(reached, infinite));
+    return probabilities;
+}
+
+/// Within this share of a limit a result needs its uncertainty to be judged. Good tests are known to a few per cent;
+/// the figure is this project's.
+inline constexpr double near_a_limit = 0.05;
+
+inline bool is_near_a_limit(TierLimits const& judged, double value) {
+    for (double const limit : judged.limits)
+        if (std::fabs(value - limit) <= near_a_limit * limit)
+            return true;
+    return false;
 }
 
 } // namespace hearthcell::kernels

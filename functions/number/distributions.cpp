@@ -38,6 +38,12 @@ using NoncentralT = boost::math::non_central_t_distribution<double, Quietly>;
 
 } // namespace
 
+double normal_between(double low, double high) {
+    if (low > 0)
+        return normal_between(-high, -low);
+    return boost::math::cdf(Normal(), high) - boost::math::cdf(Normal(), low);
+}
+
 double normal_exceeded(double beyond) {
     return boost::math::quantile(boost::math::complement(Normal(), beyond));
 }

@@ -4,6 +4,10 @@
 
 namespace hearthcell {
 
+/// How probable it is that a standard normal deviate lies between two, the first the lower one; to all digits in
+/// either tail.
+double normal_between(double low, double high);
+
 /// The standard normal deviate that is exceeded, on the upper side, with probability `beyond`.
 double normal_exceeded(double beyond);
 

@@ -37,6 +37,27 @@ PublishedTable const at_limits{
     {"PERFORMANCETIER", {"durability", 10}, {4, 0}, limit_itself},
 };
 
+// Limits of both kinds, by R 4.2: diff(pnorm((c(-Inf, limits, Inf) - value)/u)).
+constexpr std::array<Expected, 6> of_carbon_monoxide{
+    {{0, 1e-15}, {0, 1e-15}, {0, 1e-15}, {0.369441340182, 5e-13}, {0.630551316394, 5e-13}, {7.34342383689e-6, 5e-17}}};
+constexpr std::array<Expected, 6> of_durability{{{0, 1e-15},
+                                                 {1.898956248e-8, 1e-16},
+                                                 {1.34987904207e-3, 5e-15},
+                                                 {0.307187640694, 5e-13},
+                                                 {0.668712329326, 5e-13},
+                                                 {0.0227501319482, 5e-14}}};
+constexpr std::array<Expected, 6> of_safety{{{2.22477597851e-18, 5e-29},
+                                             {9.86587642813e-10, 5e-21},
+                                             {1.34989704504e-3, 5e-15},
+                                             {0.498650101968, 5e-13},
+                                             {0.498650101968, 5e-13},
+                                             {1.34989803163e-3, 5e-15}}};
+PublishedTable const probabilities{
+    {"TIERPROBABILITY", {"CO", 4.3, 0.3}, of_carbon_monoxide, "R 4.2, pnorm"},
+    {"TIERPROBABILITY", {"durability", 14, 2}, of_durability, "R 4.2, pnorm"},
+    {"TIERPROBABILITY", {"safety", 86, 3}, of_safety, "R 4.2, pnorm"},
+};
+
 double tier(char const* measure, double value) {
     return number("PERFORMANCETIER", {measure, value});
 }
@@ -64,6 +85,59 @@ TEST(PerformanceTier, TakesTheRoundingOfASheetForTheLimitItself) {
                 << limit.measure << limit.value;
     EXPECT_LT(0.7 - 0.4, 0.3);
     EXPECT_EQ(tier("efficiency", 0.7 - 0.4), 3);
+}
+
+TEST(TierProbability, IsThatOfLyingBetweenTheLimits) {
+    probabilities.check();
+}
+
+TEST(TierProbability, AddsUpToOneWhateverTheValue) {
+    for (Limit const& limit : limits)
+        for (double const share : {0.7, 0.999, 1.0, 1.02}) {
+            if (std::string_view(limit.measure) == "safety" && limit.value * share > 100)
+                continue;
+            Outcome const outcome = called("TIERPROBABILITY", {limit.measure, limit.value * share, limit.value / 20});
+            double sum = 0;
+            for (double const probability : std::get<Block>(outcome).numbers) {
+                EXPECT_GE(probability, 0);
+                sum += probability;
+            }
+            EXPECT_NEAR(sum, 1, 1e-15) << limit.measure << " " << limit.value * share;
+        }
+}
+
+TEST(TierProbability, IsCertainFarFromEveryLimitAndHalfAtOne) {
+    auto const of = [](char const* measure, double value, double uncertainty) {
+        return std::get<Block>(called("TIERPROBABILITY", {measure, value, uncertainty})).numbers;
+    };
+    EXPECT_EQ(of("efficiency", 0.45, 0.001)[4], 1);
+    EXPECT_EQ(of("PM2.5", 30, 1)[4], 1);
+    EXPECT_NEAR(of("PM2.5", 62, 1)[4], 0.5, 1e-15);
+    EXPECT_NEAR(of("PM2.5", 62, 1)[3], 0.5, 1e-15);
+}
+
+TEST(TierProbability, SaysWhatItIsOfAndRefusesPerCent) {
+    std::string const text = explained("TIERPROBABILITY", {"efficiency", 0.401, 0.02});
+    EXPECT_TRUE(text.starts_with("Fine: tier 0 ")) << text;
+    EXPECT_NE(text.find("tier 3 0.480061; tier 4 0.519938;"), std::string::npos) << text;
+    EXPECT_NE(text.find("By \"efficiency\": "), std::string::npos) << text;
+    EXPECT_NE(text.find("distributed normally"), std::string::npos) << text;
+    EXPECT_NE(text.find("laboratory test of ISO 19867-1 only"), std::string::npos) << text;
+    EXPECT_NE(explained("TIERPROBABILITY", {"efficiency", 0.401, 2}).find("standard uncertainty is 2, more than half"),
+              std::string::npos);
+    EXPECT_EQ(reason("TIERPROBABILITY", {"efficiency", 0.401, 0.0}), Reason::out_of_range);
+}
+
+TEST(PerformanceTier, NamesTheProbabilityWhereALimitIsNear) {
+    auto const sends_there = [](char const* measure, double value) {
+        return explained("PERFORMANCETIER", {measure, value}).find("STOVE.TIERPROBABILITY") != std::string::npos;
+    };
+    EXPECT_TRUE(sends_there("efficiency", 0.401));
+    EXPECT_TRUE(sends_there("efficiency", 0.385));
+    EXPECT_FALSE(sends_there("efficiency", 0.45));
+    EXPECT_TRUE(sends_there("CO", 4.5));
+    EXPECT_FALSE(sends_there("CO", 5.5));
+    EXPECT_TRUE(sends_there("durability", 14.5));
 }
 
 TEST(PerformanceTier, KnowsItsMeasuresInAnyLetterCase) {

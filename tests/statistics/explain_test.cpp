@@ -2,6 +2,8 @@
 
 #include "functions/explain/explain.hpp"
 
+#include <random>
+
 namespace hearthcell::tests {
 namespace {
 
@@ -9,13 +11,63 @@ std::string explained(std::string_view name, std::vector<Value> const& arguments
     return explain(*find_function(name), arguments);
 }
 
+std::string const independence =
+    "The limits take the runs as independent. Runs of one day seldom are: of three runs on each of two days, days "
+    "twice "
+    "as far apart as the runs of one day, limits for 95 % hold the true mean in 69 of 100 cases.";
+
+void expect_says(std::string const& text, std::string_view words) {
+    EXPECT_NE(text.find(words), std::string::npos) << "'" << words << "' is not in: " << text;
+}
+
 } // namespace
+
+TEST(ExplainRepeatedRuns, SaysHowOftenLimitsOfTwoDaysHold) {
+    // What it says, drawn: days scatter by 2, runs of a day by 1; the true mean is 0.
+    std::mt19937_64 generator(5);
+    std::normal_distribution<double> normal;
+    int held = 0;
+    constexpr int times = 20000;
+    for (int i = 0; i < times; ++i) {
+        std::vector<double> runs;
+        for (int day = 0; day < 2; ++day) {
+            double const of_day = 2 * normal(generator);
+            for (int run = 0; run < 3; ++run)
+                runs.push_back(of_day + normal(generator));
+        }
+        std::vector<double> const series = parts("SERIES", {column(runs)});
+        held += series[4] <= 0 && series[5] >= 0 ? 1 : 0;
+    }
+    EXPECT_NEAR(double(held) / times, 0.69, 0.01);
+}
+
+TEST(ExplainRepeatedRuns, SaysHowLittleTwoOrThreeRunsTell) {
+    expect_says(
+        explained("SERIES", {column({22.4, 23.1})}),
+        "Two runs tell little: the limits lie 12.7 standard errors from the mean; with five runs it would be 2.8.");
+    expect_says(
+        explained("SERIES", {column({22.4, 23.1, absent, 22.8}), 0.9}),
+        "Three runs tell little: the limits lie 2.9 standard errors from the mean; with five runs it would be 2.1.");
+    EXPECT_EQ(explained("SERIES", {column({22.4, 23.1, 22.8, 23})}).find("tell little"), std::string::npos);
+}
+
+TEST(ExplainRepeatedRuns, AsksWhetherARunIsInAnotherUnit) {
+    expect_says(explained("SERIES", {column({0.231, 22.4})}), "Odd: values in row");
+    expect_says(explained("SERIES", {column({0.231, absent, 0.228, 22.4, 0.235})}),
+                "Odd: values in row 4 is 22.4, the middle of the others 0.231: per cent beside a fraction, or another "
+                "unit?");
+    expect_says(explained("SERIES", {column({640, 0.655, 690, 700})}),
+                "Odd: values in row 2 is 0.655, the middle of the others 690: ");
+    for (std::vector<double> const& usual : {std::vector<double>{640, 655, 690}, {5, 40, 60}, {-1, 100, 100}})
+        EXPECT_EQ(explained("SERIES", {column(usual)}).find("Odd"), std::string::npos);
+}
 
 TEST(ExplainRepeatedRuns, NamesEveryPartOfABlock) {
     EXPECT_EQ(
         explained("SERIES", {column({640, 700, 655, 610, 690, 665})}),
         "Fine: n 6; mean 660; standard deviation 33.0151; coefficient of variation 0.050023; lower limit 625.353; "
-        "upper limit 694.647; level 0.95.");
+        "upper limit 694.647; level 0.95. " +
+            independence);
     EXPECT_EQ(
         explained("DIFFERENCE", {column({1, 2, 3}), column({11, 12, 13})}),
         "Fine: difference 10; lower limit 7.73304; upper limit 12.267; p 0.000255217; degrees of freedom 4; level "
@@ -25,7 +77,8 @@ TEST(ExplainRepeatedRuns, NamesEveryPartOfABlock) {
 TEST(ExplainRepeatedRuns, SaysWhyAPartHasNoValue) {
     EXPECT_EQ(explained("SERIES", {column({-1, 1, -1, 1, -1, 1}), 0.9}),
               "In part: n 6; mean 0; standard deviation 1.09545; coefficient of variation none; lower limit -0.901157; "
-              "upper limit 0.901157; level 0.9. The mean of values is not above 0, so that no share of it exists.");
+              "upper limit 0.901157; level 0.9. The mean of values is not above 0, so that no share of it exists. " +
+                  independence);
     EXPECT_EQ(explained("SAVING", {column({20, 900}), column({400, 420})}),
               "In part: saving 0.108696; lower limit none; upper limit none; p 0.92797; degrees of freedom 1.00103; "
               "level 0.95. The limits are unbounded: the baseline scatters so much, or has so few runs, that at this "
@@ -76,7 +129,7 @@ TEST(ExplainRepeatedRuns, GuessesWhatWasMeant) {
 TEST(ExplainRepeatedRuns, SaysOfATierWhatItHoldsFor) {
     std::string const caution = " A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each "
                                 "measure by itself; results of other protocols have none.";
-    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("PM2.5"), 62.0}),
+    EXPECT_EQ(explained("PERFORMANCETIER", {std::string("PM2.5"), 40.0}),
               "Fine: tier 4. By \"PM2.5\": tiers 1 to 5 at 1031, 481, 218, 62, 5 mg/MJ or less." + caution);
     EXPECT_EQ(explained("PERFORMANCETIER", {std::string("durability"), 0.0}),
               "Odd: value is 0: none at all, or an empty cell? By \"durability\": tiers 1 to 5 below 35, 25, 20, 15, "
