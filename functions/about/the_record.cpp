@@ -2,9 +2,12 @@
 
 #include "functions/about/answers.hpp"
 #include "functions/about/each_row.hpp"
+#include "functions/about/monte_carlo.hpp"
 #include "functions/about/uncertainty.hpp"
 #include "functions/about/uncertainty_remarks.hpp"
+#include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/minutes.hpp"
+#include "functions/catalogue/run_parts.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/edition.hpp"
 
@@ -63,6 +66,19 @@ constexpr Argument correlations{
     .absent_means = {"no value is correlated with another", "aucune valeur n’est corrélée à une autre",
                      "ningún valor está correlacionado con otro", "hakuna thamani inayohusiana na nyingine"}};
 
+constexpr Argument coverage = arguments::named(
+    arguments::confidence, "coverage",
+    {"Share of the results that the limits hold between them", "Part des résultats comprise entre les limites",
+     "Fracción de los resultados entre los límites", "Sehemu ya matokeo iliyo kati ya vikomo"});
+constexpr Argument draws{.name = "draws",
+                         .low = 1000,
+                         .high = 100000,
+                         .help = {"How often the values are drawn; always in the same way",
+                                  "Nombre de tirages\u00a0; toujours les mêmes", "Cuántos sorteos; siempre los mismos",
+                                  "Thamani huchaguliwa mara ngapi; daima kwa namna ileile"},
+                         .optional = true,
+                         .fallback = 10000};
+
 // A volume of water read at its temperature: 3.6 L ± 0.02 L at 14.5 °C ± 2 K.
 constexpr std::array<double, 2> water{3.6, 14.5};
 constexpr std::array<double, 2> water_doubt{0.02, 2.0};
@@ -70,6 +86,10 @@ constexpr std::array<double, 2> water_doubt{0.02, 2.0};
 constexpr std::array<double, 11> run{760.0, 4360.0, 14.5, 950.0, 95.85, 4170.0, 430.0, 0.14, 18.7, blank, 40.0};
 constexpr std::array<double, 11> run_doubt{2.0, 2.0, 0.5, 2.0, 0.5, 2.0, 2.0, 0.015, 0.35, blank, 3.0};
 constexpr std::array<double, 1> short_doubt{0.02};
+constexpr std::array<Expected, 5> water_distribution{
+    {{3596.941, 0.8}, {20.011, 0.6}, {3557.74, 3}, {3636.18, 3}, {0, 0}}};
+// A fire that would have had more than 100 kW.
+constexpr std::array<double, 2> fire{8184.8, 1.25}, fire_doubt{40.0, 0.05};
 // Batches of wood as they were laid out, and each one's own moisture.
 constexpr std::array<double, 3> batches{520.0, 430.0, 395.0}, moistures{0.14, 0.12, 0.2};
 constexpr std::array<Expected, 3> dry_batches{Expected{447.2, 1e-12}, Expected{378.4, 1e-12}, Expected{316.0, 1e-12}};
@@ -108,9 +128,35 @@ constexpr Function functions[] = {
                           {Term("share"), Measure::share}},
                 .list = true},
      .kernel = Wordy{budget_of, remark_on_uncertainty, why_no_uncertainty},
-     .equations = {"c, k |c| u, c u Σ c u r/u²; a row beside each value"},
+     .equations =
+         {"c, k |c| u, c u Σ c u r/u²; a row beside each value, then one for each default, which counts as exact"},
      .sources = {jcgm_100},
      .examples = {{{"WATERMASS", water, water_doubt}, {"volume"}, "The first argument's name"},
+                  {{"WATERMASS", water, short_doubt}, {Error::value}, "An uncertainty is missing"}}},
+    {.name = "MONTECARLO",
+     .stored = "monteCarlo",
+     .summary = {"Distribution of a function's result, by drawing its arguments",
+                 "Distribution du résultat d’une fonction, par tirage de ses arguments",
+                 "Distribución del resultado de una función, sorteando sus argumentos",
+                 "Mtawanyiko wa tokeo la kitendakazi, hoja zikichaguliwa kwa bahati"},
+     .arguments = {function_name, values, uncertainties, coverage, correlations, draws},
+     .result = {.name = {"results drawn", "résultats tirés", "resultados sorteados", "matokeo yaliyochaguliwa"},
+                .parts = {{Term("mean")},
+                          {Term("standard uncertainty")},
+                          run_parts::lower,
+                          run_parts::upper,
+                          {{"share without a result", "part sans résultat", "fracción sin resultado",
+                            "sehemu bila tokeo"},
+                           Measure::share}}},
+     .kernel = Wordy{monte_carlo_of, remark_on_monte_carlo, why_no_uncertainty},
+     .equations = {"normal draws, correlated by Cholesky's factor, through the function's own equation; mean, standard "
+                   "deviation (n - 1), shortest interval of the coverage"},
+     .sources = {jcgm_101},
+     .examples = {{{"WATERMASS", water, water_doubt},
+                   water_distribution,
+                   "40 million draws, IAPWS SR6-08 by the package iapws; to what 10000 can tell"},
+                  {{"DRYMASS", water, water_doubt}, {Error::number}, "A moisture of 14.5 is none"},
+                  {{"FIREPOWER", fire, fire_doubt}, {Error::number}, "Hardly a draw is a power of a fire"},
                   {{"WATERMASS", water, short_doubt}, {Error::value}, "An uncertainty is missing"}}},
     {.name = "EACHROW",
      .stored = "eachRow",

@@ -103,6 +103,20 @@ Inputs UncertainCall::inputs() const {
             std::span(uncertainties).first(kernel.numbers), correlations};
 }
 
+Bounds UncertainCall::bounds() const {
+    Bounds bounds{.lowest_result = function->result.low, .highest_result = function->result.high};
+    for (std::size_t i = 0; i < function->arguments.size(); ++i)
+        if (number_of[i] != no_argument) {
+            bounds.low[number_of[i]] = function->arguments[i].low;
+            bounds.high[number_of[i]] = function->arguments[i].high;
+        }
+    return bounds;
+}
+
+bool UncertainCall::is_assumed(std::size_t place) const {
+    return number_of[place] != no_argument && !known[place] && !is_absent(at.numbers[number_of[place]]);
+}
+
 std::size_t UncertainCall::place_of(unsigned number) const {
     return std::size_t(std::ranges::find(number_of, number) - number_of.begin());
 }
@@ -126,6 +140,10 @@ UncertainCall read_uncertain_call(std::span<Value const> given) {
     if (asked.failure.reason == Reason::none)
         read_correlations_of(asked, values, given[uncertainty_argument::correlations]);
     return asked;
+}
+
+Failure as_a_cell_sees_it(UncertainCall const& asked) {
+    return asked.inside ? Failure{asked.failure.reason} : asked.failure;
 }
 
 Propagated propagate(UncertainCall& asked) {

@@ -5,19 +5,23 @@
 namespace hearthcell {
 namespace {
 
-/// A failure of the function asked about keeps its kind; which of its arguments is to blame, EXPLAIN finds again.
-Failure as_a_cell_sees_it(UncertainCall const& asked) {
-    return asked.inside ? Failure{asked.failure.reason} : asked.failure;
+/// As many as there are values, and on to the last default that counts.
+std::size_t rows_of_budget(UncertainCall const& asked) {
+    std::size_t rows = asked.function->arguments.size();
+    while (rows > asked.given && !asked.is_assumed(rows - 1))
+        --rows;
+    return rows;
 }
 
 Block budget(UncertainCall const& asked, Propagated const& result) {
     constexpr std::size_t columns = 4;
-    Block block{asked.given, columns, std::vector<double>(asked.given * columns, absent), {}};
-    for (std::size_t i = 0; i < asked.given; ++i) {
+    std::size_t const rows = rows_of_budget(asked);
+    Block block{rows, columns, std::vector<double>(rows * columns, absent), {}};
+    for (std::size_t i = 0; i < rows; ++i) {
         double* const row = &block.numbers[i * columns];
         row[0] = text_in_block;
         block.texts.push_back({i * columns, std::string(asked.function->arguments[i].name)});
-        if (!asked.known[i])
+        if (!asked.known[i] && !asked.is_assumed(i))
             continue;
         unsigned const number = asked.number_of[i];
         row[1] = result.slopes[number];

@@ -10,8 +10,9 @@ namespace hearthcell {
 
 Outcome uncertainty_of(std::span<Value const> given);
 
-/// A row beside each value up to the last one given: the argument's name, sensitivity, contribution (times the
-/// coverage factor) and share of the variance. Where no number was given, only the name.
+/// A row beside each value, and further ones for the defaults: the argument's name, sensitivity, contribution (times
+/// the coverage factor) and share of the variance, which are 0 for what was not given and counts as exact. Where there
+/// is no number at all, only the name.
 Outcome budget_of(std::span<Value const> given);
 
 } // namespace hearthcell

@@ -23,9 +23,10 @@ struct Named {
     Wording name; ///< any of the four may be typed, in whatever language the office speaks
     double value;
     Source source;
-    Wording what{};                    ///< of which state of the thing that value is: net, dry
-    List<std::string_view, 12> also{}; ///< other names that it answers to
-    bool as_fired = false;             ///< the value holds for the mass as it is burned, not for that of dry fuel
+    Wording what{};                     ///< of which state of the thing that value is: net, dry
+    List<std::string_view, 12> also{};  ///< other names that it answers to
+    bool as_fired = false;              ///< the value holds for the mass as it is burned, not for that of dry fuel
+    double low = absent, high = absent; ///< the interval that the source gives; absent where none is known
 };
 struct NameTable {
     struct Fingerprint {

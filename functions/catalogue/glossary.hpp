@@ -141,6 +141,8 @@ inline constexpr Wording glossary[] = {
      "ukosefu sanifu wa uhakika wa kila moja"},
     {"coverage factor", "facteur d’élargissement", "factor de cobertura", "kizidishi cha uhakika"},
     {"correlations", "corrélations", "correlaciones", "mahusiano"},
+    {"coverage", "couverture", "cobertura", "sehemu inayofunikwa"},
+    {"draws", "tirages", "sorteos", "machaguo"},
     {"sensitivity", "sensibilité", "sensibilidad", "wepesi wa kuathiri"},
     {"contribution", "contribution", "contribución", "mchango"},
     {"share", "part", "parte", "sehemu"},

@@ -48,6 +48,7 @@ inline constexpr Source power_of_t{"Cohen, Statistical Power Analysis (1988), ch
                                    true};
 inline constexpr Source iso_tr_19867_3{"ISO/TR 19867-3:2018, default voluntary performance targets", true};
 inline constexpr Source jcgm_100{"JCGM 100:2008 (GUM), 5.1.2 and 5.2.2", true};
+inline constexpr Source jcgm_101{"JCGM 101:2008, propagation of distributions, 7.6 and 7.7", true};
 inline constexpr Source jcgm_106{"JCGM 106:2012, conformity assessment, 7.2", true};
 inline constexpr Source project{"This project's own record"};
 

@@ -28,6 +28,16 @@ TEST(Correlations, SayWhichCoefficientIsWrong) {
     EXPECT_EQ(read_correlations({1, 4, {1, 0, 0, 1}, {}}, 2).failure.reason, Reason::correlations_not_square);
 }
 
+TEST(Correlations, DoNotMindTheLastDigits) {
+    Correlations const read = read_correlations(square({1 - 1e-16, 0.1 + 0.2, 0.3, 1 + 2e-16}, 2), 2);
+    EXPECT_EQ(read.failure.reason, Reason::none);
+    EXPECT_EQ(read.coefficients[0], 1);
+    EXPECT_EQ(read.coefficients[1], read.coefficients[2]);
+    EXPECT_EQ(read.coefficients[3], 1);
+    EXPECT_EQ(read_correlations(square({1, 0.3, 0.300001, 1}, 2), 2).failure.reason,
+              Reason::correlations_not_symmetric);
+}
+
 TEST(Correlations, MustNotContradictOneAnother) {
     // Smallest eigenvalue of three equal coefficients r is 1 + 2 r for r < 0: the limit is -0.5.
     auto const equal = [](double r) { return std::vector<double>{1, r, r, r, 1, r, r, r, 1}; };

@@ -191,16 +191,22 @@ TEST(Uncertainty, FailsAsTheFunctionItselfDoes) {
 
 TEST(Budget, HasARowBesideEachValueWithNameSensitivityContributionAndShare) {
     Block const budget = block(ask("BUDGET", {std::string("BENCHEFFICIENCY"), column(run), column(run_doubt)}));
-    ASSERT_EQ(budget.rows, 11U);
+    ASSERT_EQ(budget.rows, 15U); // to the last default
     ASSERT_EQ(budget.columns, 4U);
     Function const& function = *find_function("BENCHEFFICIENCY");
-    ASSERT_EQ(budget.texts.size(), 11U);
+    ASSERT_EQ(budget.texts.size(), 15U);
     for (std::size_t i = 0; i < budget.rows; ++i) {
         EXPECT_EQ(budget.texts[i].place, i * 4);
         EXPECT_EQ(budget.texts[i].text, function.arguments[i].name.english);
     }
-    for (std::size_t part : {1U, 2U, 3U})
-        EXPECT_TRUE(is_absent(budget.numbers[9 * 4 + part])); // the method was left out
+    for (std::size_t row : {9U, 12U, 13U}) // the method, boiling point and air have no number when they are left out
+        for (std::size_t part : {1U, 2U, 3U})
+            EXPECT_TRUE(is_absent(budget.numbers[row * 4 + part])) << row;
+    for (std::size_t row : {11U, 14U}) { // the char's value and other energy count as exact
+        EXPECT_NE(budget.numbers[row * 4 + 1], 0);
+        EXPECT_EQ(budget.numbers[row * 4 + 2], 0);
+        EXPECT_EQ(budget.numbers[row * 4 + 3], 0);
+    }
     // Central differences, computed apart; sensitivities to 7 digits.
     EXPECT_NEAR(budget.numbers[7 * 4 + 1], 0.3713571, 1e-6);
     EXPECT_NEAR(budget.numbers[7 * 4 + 2], 0.00557036, 1e-8);
@@ -234,6 +240,18 @@ TEST(Budget, SharesCorrelatedVarianceOutSoThatItStillAddsUp) {
     EXPECT_NEAR(budget.numbers[3], a * (a + 0.8 * b) / variance, 1e-12);
     EXPECT_NEAR(budget.numbers[7], b * (b + 0.8 * a) / variance, 1e-12);
     EXPECT_NEAR(budget.numbers[3] + budget.numbers[7], 1, 1e-14);
+}
+
+TEST(Budget, EndsWithTheLastValueWhereNoDefaultFollows) {
+    // The sea-level pressure has one, the material's name is no number that was typed.
+    EXPECT_EQ(block(ask("BUDGET", {std::string("AIRPRESSURE"), 1000.0, 10.0})).rows, 2U);
+    Block const heat =
+        block(ask("BUDGET", {std::string("POTHEAT"), column({500.0, std::string("aluminium"), 20.0, 95.0}),
+                             column({1.0, 0.0, 0.5, 0.5})}));
+    EXPECT_EQ(heat.rows, 4U);
+    EXPECT_NEAR(heat.numbers[1 * 4 + 1], 500 * 75 / 1000.0, 1e-12);
+    EXPECT_EQ(heat.numbers[1 * 4 + 2], 0);
+    EXPECT_EQ(block(ask("BUDGET", {water_mass, column({5.0, 20.0, empty}), column({0.02, 2.0, empty})})).rows, 2U);
 }
 
 TEST(Budget, FailsWhereTheUncertaintyFails) {
