@@ -21,6 +21,12 @@ bool same_number(Stored const& before, double stored, double now) {
     return difference <= 1.01 * std::pow(10.0, std::floor(std::log10(std::abs(stored))) - (digits - 1));
 }
 
+/// Whether two numbers differ by rounding alone. Beside 0, by what is left where two times of a clock cancel.
+bool differs_in_last_digits(double stored, double now) {
+    double const difference = std::abs(now - stored);
+    return difference <= 1e-9 * std::abs(stored) || ((stored == 0 || now == 0) && difference <= clock_step);
+}
+
 /// The few errors that .xlsx and .xls know, for Calc's many.
 int coarse(int code) {
     switch (code) {
@@ -53,6 +59,8 @@ std::string_view words(ChangeKind kind) {
     switch (kind) {
     case ChangeKind::number:
         return "number";
+    case ChangeKind::last_digits:
+        return "last digits";
     case ChangeKind::text:
         return "text";
     case ChangeKind::new_error:
@@ -90,8 +98,11 @@ std::optional<ChangeKind> kind_of_change(Stored const& before, Value const& afte
         return std::nullopt; // nothing was saved that could have changed
     auto const* const old_number = std::get_if<double>(&before.value);
     auto const* const new_number = std::get_if<double>(&after);
-    if (old_number != nullptr && new_number != nullptr)
-        return same_number(before, *old_number, *new_number) ? std::nullopt : std::optional(ChangeKind::number);
+    if (old_number != nullptr && new_number != nullptr) {
+        if (same_number(before, *old_number, *new_number))
+            return std::nullopt;
+        return differs_in_last_digits(*old_number, *new_number) ? ChangeKind::last_digits : ChangeKind::number;
+    }
     return before.value.index() == after.index() && written(before.value) == written(after)
                ? std::nullopt
                : std::optional(ChangeKind::text);

@@ -11,7 +11,8 @@
 namespace hearthcell::archive {
 
 /// In what way a result is another one now.
-enum class ChangeKind { number, text, new_error, error_gone, other_error };
+/// Last digits: not worth a look, and not counted. Sums are added up in another order, clock times cancel.
+enum class ChangeKind { number, last_digits, text, new_error, error_gone, other_error };
 std::string_view words(ChangeKind kind);
 
 /// Why a change is not counted: a function that changes by itself, or a cell that such a cell feeds.

@@ -8,7 +8,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array limits{1e-9, 1e-4, 1e-3, 1e-2, 1e-1}; // upper ends of the classes but the last
+constexpr std::array limits{1e-4, 1e-3, 1e-2, 1e-1}; // upper ends of the classes but the last
 
 void widen(Tally::Group& group, std::optional<double> const& low, std::optional<double> const& high) {
     if (low)
@@ -27,8 +27,8 @@ std::optional<double> number_in(nlohmann::json const& json) {
 
 } // namespace
 
-std::array<std::string_view, 6> const size_words{
-    "only in the last digits (up to 1e-9)", "up to 0.01 %", "0.01 to 0.1 %", "0.1 to 1 %", "1 to 10 %", "over 10 %"};
+std::array<std::string_view, 5> const size_words{"up to 0.01 %", "0.01 to 0.1 %", "0.1 to 1 %", "1 to 10 %",
+                                                 "over 10 %"};
 
 std::size_t size_class(double relative) {
     auto const found = std::lower_bound(limits.begin(), limits.end(), std::abs(relative));
@@ -38,6 +38,10 @@ std::size_t size_class(double relative) {
 void Tally::count(Change const& change) {
     if (change.volatility != Volatility::none) {
         ++volatile_cells;
+        return;
+    }
+    if (change.kind == ChangeKind::last_digits) {
+        ++last_digits;
         return;
     }
     ++kinds[std::string(words(change.kind))];
@@ -60,6 +64,7 @@ void Tally::add(Tally const& other) {
     unchanged += other.unchanged;
     links_not_followed += other.links_not_followed;
     volatile_cells += other.volatile_cells;
+    last_digits += other.last_digits;
     for (auto const& [kind, cells] : other.kinds)
         kinds[kind] += cells;
     for (auto const& [name, theirs] : other.functions) {
@@ -80,10 +85,15 @@ std::uint64_t Tally::changed() const {
 }
 
 void to_json(nlohmann::json& json, Tally const& tally) {
-    json = {{"formulas", tally.formulas},   {"without_result", tally.without_result},
-            {"unchanged", tally.unchanged}, {"links_not_followed", tally.links_not_followed},
-            {"changed", tally.changed()},   {"volatile", tally.volatile_cells},
-            {"kinds", tally.kinds},         {"sizes", tally.sizes}};
+    json = {{"formulas", tally.formulas},
+            {"without_result", tally.without_result},
+            {"unchanged", tally.unchanged},
+            {"links_not_followed", tally.links_not_followed},
+            {"changed", tally.changed()},
+            {"volatile", tally.volatile_cells},
+            {"last_digits", tally.last_digits},
+            {"kinds", tally.kinds},
+            {"sizes", tally.sizes}};
     json["functions"] = nlohmann::json::object();
     for (auto const& [name, group] : tally.functions)
         json["functions"][name] = {{"cells", group.cells},
@@ -98,6 +108,7 @@ void from_json(nlohmann::json const& json, Tally& tally) {
     json.at("unchanged").get_to(tally.unchanged);
     json.at("links_not_followed").get_to(tally.links_not_followed);
     json.at("volatile").get_to(tally.volatile_cells);
+    json.at("last_digits").get_to(tally.last_digits);
     json.at("kinds").get_to(tally.kinds);
     json.at("sizes").get_to(tally.sizes);
     for (auto const& [name, group] : json.at("functions").items())

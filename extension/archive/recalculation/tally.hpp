@@ -26,9 +26,10 @@ struct Tally {
     std::uint64_t unchanged = 0;
     std::uint64_t links_not_followed = 0; // results lost, since the file holds no copy of what they are linked to
     std::uint64_t volatile_cells = 0;     // changed by themselves, not counted below
+    std::uint64_t last_digits = 0;        // changed by rounding alone, not counted below
     std::map<std::string, std::uint64_t> kinds;
     std::map<std::string, Group> functions; // "" for formulas without any of ours
-    std::array<std::uint64_t, 6> sizes{};   // see size_words
+    std::array<std::uint64_t, 5> sizes{};   // see size_words
 
     void count(Change const& change);
     void add(Tally const& other);
@@ -36,7 +37,7 @@ struct Tally {
 };
 
 /// The classes of relative change in Tally::sizes.
-extern std::array<std::string_view, 6> const size_words;
+extern std::array<std::string_view, 5> const size_words;
 std::size_t size_class(double relative);
 
 void to_json(nlohmann::json& json, Tally const& tally);

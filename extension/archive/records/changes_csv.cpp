@@ -37,7 +37,7 @@ std::optional<ChangeRow> change_row(std::vector<std::string> const& fields) {
 }
 
 bool counts(ChangeRow const& row) {
-    return row.changes_by_itself == words(Volatility::none);
+    return row.changes_by_itself == words(Volatility::none) && row.kind != words(ChangeKind::last_digits);
 }
 
 } // namespace hearthcell::archive

@@ -139,6 +139,9 @@ Page page_of_sizes(Summary const& summary, Findings const& findings) {
     if (summary.tally.volatile_cells > 0)
         page.notes.push_back("Results that change by themselves (the clock, chance), which are not counted: " +
                              std::to_string(summary.tally.volatile_cells));
+    if (summary.tally.last_digits > 0)
+        page.notes.push_back("Numbers that differ in the last digits only, which are not counted: " +
+                             std::to_string(summary.tally.last_digits));
     page.charts.push_back({.shape = ChartShape::columns,
                            .title = "Distribution of the relative change",
                            .x_title = "size of the change",

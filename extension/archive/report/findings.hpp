@@ -51,7 +51,7 @@ public:
 
     std::map<std::string, Group> groups;
     std::vector<Large> largest; // of the counted changes, the largest first
-    std::array<Sized, 6> sizes; // by size_class
+    std::array<Sized, 5> sizes; // by size_class
     std::uint64_t counted = 0;  // changes
     std::map<Reason, std::vector<Listed>> problems;
     std::vector<Row> first_rows; // of collected.csv

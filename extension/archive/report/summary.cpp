@@ -95,6 +95,8 @@ std::vector<std::string> opening_lines(Summary const& summary) {
                          " changed, " + std::to_string(tally.unchanged) + " the same";
     if (tally.volatile_cells > 0)
         second += ", " + std::to_string(tally.volatile_cells) + " that change by themselves and are not counted";
+    if (tally.last_digits > 0)
+        second += ", " + std::to_string(tally.last_digits) + " in the last digits only and not counted";
     if (tally.links_not_followed > 0)
         second += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
     if (tally.without_result > 0)

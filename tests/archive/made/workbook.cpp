@@ -10,12 +10,12 @@ bool is_error(Held const& held) {
     return std::holds_alternative<CellError>(held);
 }
 
-/// .xlsx holds 15 digits, and an office's own arithmetic may differ from ours in the last bit: no change.
+/// What differs in the last digits only is no change that counts.
 bool same(Held const& before, Held const& after) {
     double const* const old = std::get_if<double>(&before);
     double const* const fresh = std::get_if<double>(&after);
     if (old != nullptr && fresh != nullptr)
-        return std::abs(*old - *fresh) <= 1e-13 * std::abs(*fresh);
+        return std::abs(*old - *fresh) <= 1e-9 * std::abs(*old);
     return before == after;
 }
 

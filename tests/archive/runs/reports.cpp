@@ -135,7 +135,7 @@ bool has_proper_line_ends(fs::path const& file) {
 std::map<Key, Row> counted_changes(fs::path const& output) {
     std::map<Key, Row> changes;
     for (Row const& row : read_csv(output / "changes.csv"))
-        if (row.at("volatile") == "no" &&
+        if (row.at("volatile") == "no" && row.at("kind") != "last digits" &&
             !changes.emplace(Key{row.at("file"), row.at("sheet"), row.at("cell")}, row).second)
             throw std::runtime_error("twice in changes.csv: " + row.at("file") + " " + row.at("cell"));
     return changes;
