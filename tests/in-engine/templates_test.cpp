@@ -153,8 +153,12 @@ TEST_P(InEachLanguage, TheComparisonGivesTheSavings) {
     Document const workbook = filled("comparison");
     EXPECT_NEAR(named(workbook, "fuel_saving"), 1 - 105.58 / 121.32, 1e-12); // means by hand
     EXPECT_NEAR(named(workbook, "boil_time_saving"), 1 - 25.94 / 29.72, 1e-12);
+    auto const in_language = [](std::string const& text) { return said(text, GetParam(), "comparison"); };
+    // The limits by R 4.2, the Welch test inverted by root finding.
     EXPECT_EQ(workbook.sheet(0).shown("B41"),
-              said("The new variant needs less, and chance alone hardly explains it.", GetParam(), "comparison"));
+              in_language("The new variant needs less, and chance alone hardly explains it.") + " " +
+                  in_language("It may be said:") + " 13 % " + in_language("less, between") + " 8 % " +
+                  in_language("and") + " 17 %; " + in_language("runs") + " 5 + 5.");
 }
 
 TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
@@ -219,6 +223,23 @@ TEST_P(InEachLanguage, TheComparisonSaysWhatIsMissing) {
     EXPECT_EQ(sheet.shown("B41"), in_language("A result is a text: a number is needed."));
     EXPECT_EQ(sheet.shown("B29"), "");
     EXPECT_EQ(errors_on(workbook, 0), "");
+}
+
+TEST_P(InEachLanguage, TheComparisonNamesEveryOutlierAndASmallPAsSmall) {
+    Document const workbook = filled("comparison");
+    Sheet sheet = workbook.sheet(0);
+    std::vector<double> const baseline{10, 10.1, 9.9, 10.05, 30, 30.2, 9.95}, fresh{5, 5.1, 4.9, 5.05, 4.95, 5.02, 5};
+    for (std::size_t run = 0; run < baseline.size(); ++run) {
+        sheet.number("B" + std::to_string(15 + run), baseline[run]);
+        sheet.number("C" + std::to_string(15 + run), fresh[run]);
+    }
+    EXPECT_EQ(sheet.shown("J29"), "5, 6");
+    EXPECT_EQ(sheet.shown("K29"), said("none", GetParam(), "comparison"));
+    sheet.number("B20", 10);
+    EXPECT_EQ(sheet.shown("J29"), "5");
+    sheet.number("B19", 10);
+    EXPECT_EQ(sheet.shown("J29"), said("none", GetParam(), "comparison"));
+    EXPECT_EQ(sheet.shown("E29").substr(0, 2), "< ");
 }
 
 TEST(Templates, AreOfferedByTheTemplateManagerInAGroupForEachLanguage) {
