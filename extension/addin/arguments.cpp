@@ -87,6 +87,25 @@ bool is_block(typelib_TypeDescriptionReference const* type) {
     return type->eTypeClass == typelib_TypeClass_SEQUENCE && view(type->pTypeName) == u"[][]any";
 }
 
+/// What stands alone in a cell, or as one of a function of any number of them.
+Value value_of(uno_Any const& given);
+
+/// Where one value is wanted: that of a block of one cell. Calc hands over a lone empty cell as 0, and the one of a range
+/// of one cell as an empty text. A larger block is refused, so that nothing of it is copied.
+Value value_of_one_cell(void const* rows) {
+    auto const lines = elements<uno_Sequence*>(rows);
+    if (lines.size() != 1 || lines[0]->nElements != 1)
+        return Block();
+    return value_of(elements<uno_Any>(&lines[0])[0]);
+}
+
+/// In a function of any number of them, or where a column may stand in the place of one value.
+Value value_or_block(void const* rows) {
+    auto const lines = elements<uno_Sequence*>(rows);
+    bool const is_one_cell = lines.size() == 1 && lines[0]->nElements == 1;
+    return is_one_cell ? value_of_one_cell(rows) : Value(block_of(rows));
+}
+
 Value value_of(uno_Any const& given) {
     if (double number = 0; read_number(given, number))
         return number;
@@ -94,39 +113,41 @@ Value value_of(uno_Any const& given) {
         return utf8(*as<rtl_uString*>(given.pData));
     if (given.pType->eTypeClass == typelib_TypeClass_VOID)
         return {};
-    if (!is_block(given.pType))
-        return Block(); // what no cell can hold: refused wherever something is wanted
-    Block block = block_of(given.pData);
-    bool const one_number = block.numbers.size() == 1 && block.texts.empty() && !is_absent(block.numbers[0]);
-    return one_number ? Value(block.numbers[0]) : Value(std::move(block));
+    return is_block(given.pType) ? value_or_block(given.pData) : Block(); // what no cell can hold is refused as a block
 }
 
-Value value_of(Given const& given) {
-    switch (given.type->eTypeClass) {
-    case typelib_TypeClass_DOUBLE:
-        return as<double>(given.value);
-    case typelib_TypeClass_STRING:
-        return utf8(*as<rtl_uString*>(given.value));
-    case typelib_TypeClass_ANY:
+bool takes_blocks(ArgumentKind kind) {
+    return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;
+}
+
+Value value_of(Argument const& argument, Given const& given) {
+    if (given.type->eTypeClass == typelib_TypeClass_ANY)
         return value_of(as<uno_Any>(given.value));
-    default:
-        return is_block(given.type) ? block_of(given.value) : Block();
-    }
+    if (!is_block(given.type))
+        return Block();
+    if (takes_blocks(argument.kind))
+        return block_of(given.value);
+    return argument.kind == ArgumentKind::anything ? value_or_block(given.value) : value_of_one_cell(given.value);
+}
+
+/// The cell of a block of one, or what is declared as a value of any kind.
+uno_Any const* only_cell(Given const& given) {
+    if (given.type->eTypeClass == typelib_TypeClass_ANY)
+        return &as<uno_Any>(given.value);
+    if (!is_block(given.type))
+        return nullptr;
+    auto const lines = elements<uno_Sequence*>(given.value);
+    return lines.size() == 1 && lines[0]->nElements == 1 ? &elements<uno_Any>(&lines[0])[0] : nullptr;
 }
 
 } // namespace
 
 Scalar scalar(Argument const& argument, Given const& given) {
-    if (argument.kind == ArgumentKind::number) {
-        if (given.type->eTypeClass == typelib_TypeClass_DOUBLE)
-            return {as<double>(given.value)};
-        if (given.type->eTypeClass == typelib_TypeClass_ANY) {
-            uno_Any const& any = as<uno_Any>(given.value);
-            if (any.pType->eTypeClass == typelib_TypeClass_DOUBLE)
-                return {as<double>(any.pData)};
-        }
-    }
-    return read_scalar(argument, value_of(given));
+    uno_Any const* const cell = only_cell(given);
+    bool const wants_number = argument.kind == ArgumentKind::number || argument.kind == ArgumentKind::number_or_name;
+    if (wants_number && cell != nullptr && cell->pType->eTypeClass == typelib_TypeClass_DOUBLE)
+        return {as<double>(cell->pData)};
+    return read_scalar(argument, value_of(argument, given));
 }
 
 void append(std::vector<Value>& values, Argument const& argument, Given const& given) {
@@ -134,7 +155,7 @@ void append(std::vector<Value>& values, Argument const& argument, Given const& g
         for (uno_Any const& one : elements<uno_Any>(given.value))
             values.push_back(value_of(one));
     } else {
-        values.push_back(value_of(given));
+        values.push_back(value_of(argument, given));
     }
 }
 

@@ -14,8 +14,8 @@ struct Given {
     void const* value;
 };
 
-/// Calc has already turned into a number, or into an error, what is declared as a number; all else is looked at before
-/// it is believed. Allocates nothing unless it is a text or a block.
+/// One value, declared as a block of which this is the only cell, or as a value of any kind. Calc would turn a text
+/// into a number, by the office's language, where a number is declared. Allocates nothing unless it is a text.
 Scalar scalar(Argument const& argument, Given const& given);
 
 /// An argument of any kind. For the last one of a function of any number of them, it is one after the other.

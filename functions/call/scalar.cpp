@@ -7,8 +7,7 @@
 namespace hearthcell {
 namespace {
 
-/// Calc hands the text "12" over as 12 where a number is declared, and only whole numbers in texts count as plain
-/// there. The same holds where we declare `any`.
+/// A text is a text, but for a plain whole number: no language writes that in another way.
 Scalar number_in(std::string const& text) {
     long long whole = 0;
     char const* const end = text.data() + text.size();

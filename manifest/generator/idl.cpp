@@ -3,22 +3,12 @@
 namespace hearthcell::generator {
 namespace {
 
-/// A required number is a double, so that Calc itself runs the function for every element of an array formula.
+/// What must be given is a block, be it of one cell: so a text is seen as a text and a range as a range. Where a number
+/// or a text is declared, Calc makes the one of the other, by the office's language, and of a range the row it is in.
 std::string_view idl_type(Argument const& argument) {
-    switch (argument.kind) {
-    case ArgumentKind::number:
-        return argument.optional ? "any" : "double";
-    case ArgumentKind::column:
-    case ArgumentKind::mixed:
-    case ArgumentKind::matrix:
-        return argument.optional ? "any" : "sequence<sequence<any> >";
-    case ArgumentKind::text:
-        return "string";
-    case ArgumentKind::rest:
+    if (argument.kind == ArgumentKind::rest)
         return "sequence<any>";
-    default:
-        return "any";
-    }
+    return argument.optional ? "any" : "sequence<sequence<any> >";
 }
 
 } // namespace

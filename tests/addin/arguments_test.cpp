@@ -17,7 +17,7 @@ Outcome kernel(char const* name, std::vector<Value> const& values) {
 
 class Arguments : public testing::Test {
 protected:
-    double boiling_point(Any const& pressure) { return number_of(stove.get(), "boilingPoint", 1240.0, pressure); }
+    double boiling_point(Any const& pressure) { return number_of(stove.get(), "boilingPoint", Any(1240.0), pressure); }
 
     Held stove = new_stove();
     double const at_900 = std::get<double>(kernel("BOILINGPOINT", {1240.0, 900.0}));
@@ -74,7 +74,8 @@ TEST_F(Arguments, ThatAreObjectsAreRefusedAndLeftAlone) {
     Type const type(com::sun::star::uno::TypeClass_INTERFACE, "com.sun.star.uno.XInterface");
     uno_type_any_construct(&given, static_cast<void*>(&object), type.getTypeLibType(), nullptr);
     Cells const block = column({Any(10.0), Any(11.0), Any()});
-    double altitude = 1240, result = 0;
+    Any const altitude(1240.0);
+    double result = 0;
     EXPECT_EQ(call(stove.get(), "boilingPoint", cppu::UnoType<double>::get(), &result,
                    {argument(altitude), {cppu::UnoType<Any>::get(), &given}}),
               "");
@@ -94,7 +95,7 @@ TEST_F(Arguments, OfBlocksKeepBlanksAndTextsApart) {
 }
 
 TEST_F(Arguments, OfAnyNumberComeOneByOne) {
-    OUString const name("BOILINGPOINT");
+    Any const name = text("BOILINGPOINT");
     Any const given[] = {Any(99999.0), Any()};
     Any const told = any_of(stove.get(), "explain", name, Sequence<Any>(given, 2));
     EXPECT_NE(told.get<OUString>().indexOf("altitude"), -1) << told.get<OUString>();
@@ -112,8 +113,8 @@ TEST_F(Arguments, StayTheCallersAsTheyWere) {
 }
 
 TEST_F(Arguments, OfAnotherNumberThanTheFunctionHasAreRefused) {
-    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", 1240.0, Any(), Any())), parameter_list);
-    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", 1240.0)), parameter_list);
+    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1240.0), Any(), Any())), parameter_list);
+    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1240.0))), parameter_list);
     EXPECT_EQ(error_code(any_of(stove.get(), "version", Any())), parameter_list);
 }
 

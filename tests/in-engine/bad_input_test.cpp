@@ -22,6 +22,11 @@ bool leaves_out(Argument const& argument, double number) {
     return number == 0 && argument.optional && (argument.kind == ArgumentKind::choice || argument.low > 0);
 }
 
+bool wants_text(Argument const& argument) {
+    return argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name ||
+           argument.kind == ArgumentKind::text;
+}
+
 struct Spoilt {
     Call call;
     CellValue expected;
@@ -77,10 +82,8 @@ protected:
         spoil(text, number, how, [number](Argument const& argument, Call const& call) -> std::optional<CellValue> {
             if (leaves_out(argument, number))
                 return call.expected();
-            if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
+            if (wants_text(argument))
                 return not_a_value;
-            if (argument.kind == ArgumentKind::text)
-                return not_available; // Calc makes a text of it, and no function is called so
             bool const in_range = number >= argument.low && number <= argument.high;
             return in_range ? call.expected() : CellValue(not_a_result);
         });
@@ -92,9 +95,8 @@ protected:
 
 TEST_F(BadInput, TextForANumberIsAValueErrorAndAnUnknownNameIsNotAvailable) {
     spoil(text_cell, std::string("abc"), "text", [](Argument const& argument, Call const&) -> std::optional<CellValue> {
-        bool const is_name =
-            argument.table != nullptr || argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::text;
-        return is_name ? not_available : not_a_value;
+        bool const may_be_a_name = wants_text(argument) || argument.table != nullptr;
+        return may_be_a_name ? not_available : not_a_value;
     });
 }
 
@@ -129,17 +131,14 @@ TEST_F(BadInput, AnEmptyCellCountsAsZeroWhereZeroCanBeAndElseLeavesOutWhatMayBeL
             return {}; // there it is 'no reading': the subject's own tests
         if (leaves_out(argument, 0))
             return call.expected();
-        if (argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name)
+        if (wants_text(argument))
             return not_a_value;
-        if (argument.kind == ArgumentKind::text)
-            return not_available;
         return argument.low <= 0 && argument.high >= 0 ? call.expected() : CellValue(not_a_result);
     });
 }
 
 TEST_F(BadInput, ABlockWhereOneValueBelongsIsAValueError) {
     spoil(two_by_two, Value(), "a block", [](Argument const& argument, Call const&) -> std::optional<CellValue> {
-        // In a plain cell Calc itself makes #VALUE! of a block for a required number or text.
         return argument.kind == ArgumentKind::matrix ? std::optional<CellValue>() : CellValue(not_a_value);
     });
 }

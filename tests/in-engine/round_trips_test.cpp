@@ -14,7 +14,7 @@ void write_formulas(Sheet sheet) {
                           {"", "=STOVE.USEFULHEAT(5000;20;95;;120)"}, // an argument left out in the middle
                           {"", "=STOVE.DRYMASS(1000;12)"},            // #NUM!
                           {"", "=ROUND(STOVE.AIRPRESSURE(A2);1)&\" hPa\""}});
-    sheet.array_formula("B7", "=SUMPRODUCT(STOVE.BOILINGPOINT(A1:A3))");
+    sheet.array_formula("B7", "=SUMPRODUCT(STOVE.EACHROW(\"BOILINGPOINT\";A1:A3))");
 }
 
 office::TextRows formulas_of(Sheet const& sheet) {

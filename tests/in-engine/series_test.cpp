@@ -129,10 +129,10 @@ TEST_F(Series, AnswersForAHundredThousandRuns) {
     EXPECT_EQ(parts[5], 0);
 }
 
-TEST_F(Series, AreIteratedByCalcWhereSingleNumbersAreAskedFor) {
+TEST_F(Series, ArePlannedAndJudgedRowByRow) {
     sheet.formulas("D1", {{"0.05", "11.507"}, {"0.1", "3"}, {"", ""}, {"wide", "much"}, {"0.15", "40"}});
-    sheet.array_formula("G1:G5", "=STOVE.RUNSNEEDED(D1:D5;0.1)");
-    sheet.array_formula("H1:H5", "=STOVE.PERFORMANCETIER(\"CO\";E1:E5)");
+    sheet.array_formula("G1:G5", "=STOVE.EACHROW(\"RUNSNEEDED\";D1:D5;0.1)");
+    sheet.array_formula("H1:H5", "=STOVE.EACHROW(\"PERFORMANCETIER\";\"CO\";E1:E5)");
     auto const cells = sheet.values("G1:H5");
     // R 4.2, power.t.test: 5.09, 16.7, 36.3; tiers from the table
     for (auto const& [line, runs, tier] : {std::tuple{0U, 6.0, 1.0}, {1U, 17.0, 5.0}, {4U, 37.0, 0.0}}) {
@@ -140,7 +140,7 @@ TEST_F(Series, AreIteratedByCalcWhereSingleNumbersAreAskedFor) {
         EXPECT_EQ(number(cells[line][1]), tier);
     }
     for (std::size_t const place : {0U, 1U}) {
-        EXPECT_EQ(cells[2][place], CellValue(not_a_result)) << "an empty cell";
+        EXPECT_EQ(cells[2][place], CellValue(std::string())) << "an empty row";
         EXPECT_EQ(cells[3][place], CellValue(not_a_value)) << "a text";
     }
 }

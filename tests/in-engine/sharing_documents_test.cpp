@@ -87,7 +87,7 @@ TEST_F(CopyForSharing, ShowsTheSameWhenItIsPassedOnInOtherFormats) {
                           {"=STOVE.BOILINGPOINT(NA())", "=SUM(A1;A3)"},
                           {"=STOVE.SOURCE(\"BOILINGPOINT\")", "=LEN(A4)"},
                           {"=STOVE.BOILINGPOINT(0)>99", "=STOVE.BOILINGPOINT(0)*1%"}});
-    sheet.array_formula("C1:C5", "=STOVE.BOILINGPOINT({0|500|1000|1500|2000})");
+    sheet.array_formula("C1:C5", "=STOVE.EACHROW(\"BOILINGPOINT\";{0|500|1000|1500|2000})");
     share(document);
     for (char const* const ending : {".xlsx", ".fods"}) {
         std::filesystem::path passed_on = copy;

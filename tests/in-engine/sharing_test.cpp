@@ -91,9 +91,9 @@ TEST_F(CopyForSharing, ReplacesArrayFormulasWhole) {
         sheet.number("A" + std::to_string(row), 1000.0 * row);
     sheet.text("A3", "high");
     comment_on(document, 0, "B2", "The second"); // Calc takes none on a cell of a block that is there already
-    sheet.array_formula("B1:B5", "=STOVE.BOILINGPOINT(A1:A4)"); // one row more than there are altitudes
-    sheet.array_formula("C1:D1", "=STOVE.BOILINGPOINT({0;500})");
-    sheet.array_formula("E1", "=SUM(STOVE.BOILINGPOINT(A1:A2))");
+    sheet.array_formula("B1:B5", "=STOVE.EACHROW(\"BOILINGPOINT\";A1:A4)"); // one row more than there are altitudes
+    sheet.array_formula("C1:D1", "=STOVE.EACHROW(\"BOILINGPOINT\";{0;500})");
+    sheet.array_formula("E1", "=SUM(STOVE.EACHROW(\"BOILINGPOINT\";A1:A2))");
     sheet.array_formula("F1:F2", "=A1:A2*2"); // not ours
     share(document);
 
@@ -105,13 +105,13 @@ TEST_F(CopyForSharing, ReplacesArrayFormulasWhole) {
     EXPECT_EQ(shared.sheet(0).formula("F2"), "{=A1:A2*2}");
     auto const notes = comments(shared, 0);
     EXPECT_EQ(notes.size(), 8U);
-    EXPECT_EQ(notes.at("B1"), "{=STOVE.BOILINGPOINT(A1:A4)}" + by_edition);
-    EXPECT_EQ(notes.at("B2"), "The second\n\n{=STOVE.BOILINGPOINT(A1:A4)}" + by_edition);
+    EXPECT_EQ(notes.at("B1"), "{=STOVE.EACHROW(\"BOILINGPOINT\",A1:A4)}" + by_edition);
+    EXPECT_EQ(notes.at("B2"), "The second\n\n{=STOVE.EACHROW(\"BOILINGPOINT\",A1:A4)}" + by_edition);
 }
 
 TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
     sheet.formula("A1", "=STOVE.BOILINGPOINT(1240)");
-    sheet.array_formula("B1:B2", "=STOVE.BOILINGPOINT({0|1000})");
+    sheet.array_formula("B1:B2", "=STOVE.EACHROW(\"BOILINGPOINT\";{0|1000})");
     sheet.array_formula("C1", "=STOVE.BOILINGPOINT(0)>99");
     sheet.array_formula("C2", "=STOVE.BOILINGPOINT(0)*1%");
     sheet.array_formula("D1", "=TIME(12;30;0)*(STOVE.BOILINGPOINT(0)>99)");

@@ -14,46 +14,14 @@ constexpr CellError illegal_argument{502}, parameter_list{504}, no_value{519};
 using Handed = std::variant<Value, CellError>;
 
 /// How the generated IDL declares an argument.
-enum class Declared { number, any, block, text };
+enum class Declared { any, block };
 
 Declared declared(Argument const& argument) {
-    switch (argument.kind) {
-    case ArgumentKind::number:
-        return argument.optional ? Declared::any : Declared::number;
-    case ArgumentKind::column:
-    case ArgumentKind::mixed:
-    case ArgumentKind::matrix:
-        return argument.optional ? Declared::any : Declared::block;
-    case ArgumentKind::text:
-        return Declared::text;
-    default:
-        return Declared::any;
-    }
+    return argument.optional || argument.kind == ArgumentKind::rest ? Declared::any : Declared::block;
 }
 
-/// Which of the storm's texts Calc takes for numbers where a number is declared, with English settings. Measured.
-Content number_in_text(std::string const& text) {
-    static std::map<std::string, double> const numbers{
-        {"12", 12}, {"12.5", 12.5}, {"1e3", 1000}, {" 12 ", 12},
-        {"-5", -5}, {"50%", 0.5},   {"TRUE", 1},   {"1:08:20", 4100 / 86400.0}};
-    auto const found = numbers.find(text);
-    return found == numbers.end() ? Content(no_value) : Content(found->second);
-}
-
-/// The cell that a range means where one value is wanted: itself, or where it crosses the formula's row or column.
-std::optional<std::pair<int, int>> crossing(Area const& area, Call const& call, bool in_array) {
-    if (in_array || (area.top == area.bottom && area.left == area.right))
-        return {{area.top, area.left}};
-    bool const in_columns = area.left <= call_column && call_column <= area.right;
-    bool const in_rows = area.top <= call.row && call.row <= area.bottom;
-    bool const elsewhere = area.sheet != calls_sheet;
-    if (in_columns && area.top == area.bottom)
-        return {{area.top, call_column}};
-    if (in_columns && elsewhere && in_rows)
-        return {{call.row, call_column}};
-    if (!in_columns && in_rows && area.left == area.right)
-        return {{call.row, area.left}};
-    return {};
+bool takes_blocks(ArgumentKind kind) {
+    return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;
 }
 
 Block block_of(std::size_t rows, std::size_t columns) {
@@ -108,19 +76,6 @@ Handed value_in(Content const& content) {
     return Value(number != nullptr ? *number : 0.0);
 }
 
-Handed as_number(Handed const& handed) {
-    Value const* const value = std::get_if<Value>(&handed);
-    std::string const* const text = value != nullptr ? std::get_if<std::string>(value) : nullptr;
-    return text != nullptr ? value_in(number_in_text(*text)) : handed;
-}
-
-/// What a number looks like as a text does not matter: no function and no table has such a name.
-Handed as_text(Content const& content) {
-    if (std::holds_alternative<Nothing>(content))
-        return Value(std::string());
-    return std::holds_alternative<double>(content) ? Handed(Value(std::string("0"))) : value_in(content);
-}
-
 struct Argued {
     Content content;                ///< of what is one value
     Area const* area = nullptr;     ///< else a range
@@ -129,29 +84,23 @@ struct Argued {
     std::optional<CellError> at_once; ///< the error that ends the whole formula before the function is reached
 };
 
-Handed one_value(Argued const& argued, Declared how, Call const& call, Ground const& ground, bool in_array) {
-    Content content = argued.content;
-    if (argued.area != nullptr) {
-        auto const cell = crossing(*argued.area, call, in_array);
-        if (!cell)
-            return no_value;
-        content = ground.at(argued.area->sheet, cell->first, cell->second);
-    }
-    if (argued.matrix != nullptr)
-        content = argued.matrix->cells.at(0);
-    return how == Declared::text ? as_text(content) : as_number(value_in(content));
+/// A block of one cell counts as that cell where one value is wanted.
+Handed taken_apart(Handed handed) {
+    Value const* const value = std::get_if<Value>(&handed);
+    Block const* const block = value == nullptr ? nullptr : std::get_if<Block>(value);
+    if (block == nullptr || block->numbers.size() != 1)
+        return handed;
+    if (!block->texts.empty())
+        return Value(block->texts[0].text);
+    if (is_absent(block->numbers[0])) // a range of one empty cell holds an empty text
+        return Value(std::string());
+    return Value(block->numbers[0]);
 }
 
 Handed any_value(Argued const& argued, Ground const& ground) {
     if (argued.matrix == nullptr && argued.area == nullptr)
         return value_in(argued.content);
-    Handed handed = argued.matrix != nullptr ? block_in(*argued.matrix) : block_in(*argued.area, ground);
-    Value const* const value = std::get_if<Value>(&handed);
-    if (value == nullptr)
-        return handed;
-    Block const& block = std::get<Block>(*value);
-    bool const one_number = block.numbers.size() == 1 && block.texts.empty() && !is_absent(block.numbers[0]);
-    return one_number ? Handed(Value(block.numbers[0])) : handed;
+    return taken_apart(argued.matrix != nullptr ? block_in(*argued.matrix) : block_in(*argued.area, ground));
 }
 
 /// One value where a block is declared is a block of one; an empty cell is 0 then.
@@ -168,21 +117,17 @@ Handed block_value(Argued const& argued, Ground const& ground) {
     return Value(std::move(block));
 }
 
-Handed hand_over(Argued const& argued, Declared how, Call const& call, Ground const& ground, bool in_array) {
-    if (argued.omitted)
-        return Value();
-    switch (how) {
-    case Declared::any:
-        return any_value(argued, ground);
-    case Declared::block:
-        return block_value(argued, ground);
-    default:
-        return one_value(argued, how, call, ground, in_array);
-    }
-}
-
 Declared declared_at(Function const& function, std::size_t place) {
     return place < function.arguments.size() ? declared(function.arguments[place]) : Declared::any;
+}
+
+Handed hand_over(Argued const& argued, Function const& function, std::size_t place, Ground const& ground) {
+    if (argued.omitted)
+        return Value();
+    if (declared_at(function, place) == Declared::any)
+        return any_value(argued, ground);
+    Handed handed = block_value(argued, ground);
+    return takes_blocks(function.arguments[place].kind) ? handed : taken_apart(std::move(handed));
 }
 
 bool count_is_right(Function const& function, std::size_t given) {
@@ -219,7 +164,7 @@ Result result_of(Outcome const& outcome) {
     Block const& block = std::get<Block>(outcome);
     Matrix matrix{block.rows, block.columns, {}};
     for (double const number : block.numbers) {
-        if (is_absent(number) || failure_of(number).reason == Reason::text_for_number)
+        if (is_absent(number))
             matrix.cells.emplace_back(std::string());
         else if (failed(number))
             matrix.cells.emplace_back(shown_error(failure_of(number)));
@@ -268,27 +213,20 @@ Result result_of(Call const& call, Ground const& ground) {
     Function const& function = *call.function;
     std::vector<std::unique_ptr<Matrix>> nested;
     std::vector<Argued> arguments;
-    bool written_array = false;
-    bool in_array = false; // Calc then calls once for each element; the cell shows the first
-    for (std::size_t i = 0; i < call.operands.size(); ++i) {
-        arguments.push_back(argued(call.operands[i], ground, nested));
+    for (Operand const& operand : call.operands) {
+        arguments.push_back(argued(operand, ground, nested));
         if (arguments.back().at_once)
             return *arguments.back().at_once;
-        Declared const how = declared_at(function, i);
-        bool const one_value = how == Declared::number || how == Declared::text;
-        in_array = in_array || (arguments.back().matrix != nullptr && one_value);
-        written_array = written_array || (in_array && call.operands[i].how == Written::inline_array);
     }
     if (!count_is_right(function, arguments.size()))
-        return in_array ? some_error : parameter_list;
+        return parameter_list;
     std::vector<Value> values(arguments.size());
     bool undeclared_gap = false;
     for (std::size_t i = arguments.size(); i-- > 0;) { // from the last to the first, up to the first error
-        Declared const how = declared_at(function, i);
-        Handed handed = hand_over(arguments[i], how, call, ground, written_array);
+        Handed handed = hand_over(arguments[i], function, i, ground);
         if (CellError const* const error = std::get_if<CellError>(&handed))
-            return in_array ? some_error : *error;
-        undeclared_gap = undeclared_gap || (arguments[i].omitted && how != Declared::any);
+            return *error;
+        undeclared_gap = undeclared_gap || (arguments[i].omitted && declared_at(function, i) != Declared::any);
         values[i] = std::move(std::get<Value>(handed));
     }
     return undeclared_gap ? Result(illegal_argument) : result_of(hearthcell::call(function, values));
