@@ -60,7 +60,8 @@ void clear_away_of_the_dead(fs::path const& temporary) {
 Scratch::Scratch() {
     fs::path const temporary = fs::temp_directory_path();
     clear_away_of_the_dead(temporary);
-    std::string pattern = (temporary / (std::string(name_start) + "XXXXXX")).string();
+    std::string pattern = (temporary / name_start).string();
+    pattern += "XXXXXX";
     if (::mkdtemp(pattern.data()) == nullptr)
         throw std::system_error(errno, std::generic_category(), "no temporary folder " + pattern);
     folder = pattern;
