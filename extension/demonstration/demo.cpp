@@ -2,7 +2,6 @@
 // print_…, and lists the templates that this LibreOffice offers.
 
 #include "extension/demonstration/demo_data.hpp"
-#include "extension/demonstration/guide_verdict.hpp"
 #include "extension/office/document.hpp"
 #include "extension/office/templates.hpp"
 #include "extension/terminal/text_table.hpp"
@@ -107,6 +106,19 @@ void list_templates(office::Office& office) {
     for (auto const& [name, row] : rows)
         table.rows.push_back(row);
     std::cout << "Templates in Calc's Template Manager\n" << draw(table);
+}
+
+/// What the packaged function guide says in this office of all its examples. Throws where they do not all agree.
+std::string guide_verdict(office::Office& office, std::filesystem::path const& package) {
+    office::Document guide =
+        office::Document::open(office, office.folder() / "bundled" / package.stem() / "guide" / "en.ods");
+    guide.recalculate();
+    std::map<std::string, std::string> shown;
+    for (office::NamedBlock const& block : guide.named_blocks())
+        shown[block.name] = guide.sheet(block.sheet).shown(block.range);
+    if (shown.at("checks_that_agree") != shown.at("checks_in_all"))
+        throw std::runtime_error("the function guide says: " + shown.at("guide_verdict"));
+    return shown.at("guide_verdict");
 }
 
 void demonstrate_all(std::filesystem::path const& package, std::filesystem::path const& templates,

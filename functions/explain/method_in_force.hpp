@@ -1,7 +1,7 @@
 #pragma once
 // By which equation a call is computed, where its function knows several.
 
-#include "functions/catalogue/function.hpp"
+#include "functions/call/scalar.hpp"
 
 namespace hearthcell {
 
@@ -12,6 +12,16 @@ struct MethodInForce {
     std::string_view argument; ///< what the choice is called
 };
 
-MethodInForce method_in_force(Function const& function, std::span<Value const> values);
+inline MethodInForce method_in_force(Function const& function, std::span<Value const> values) {
+    for (std::size_t i = 0; i < function.arguments.size(); ++i) {
+        Argument const& argument = function.arguments[i];
+        if (argument.kind != ArgumentKind::choice)
+            continue;
+        Scalar const scalar = read_scalar(argument, value_at(values, i));
+        if (scalar.reason == Reason::none)
+            return {std::size_t(scalar.number), argument.choices[std::size_t(scalar.number)], argument.name};
+    }
+    return {};
+}
 
 } // namespace hearthcell
