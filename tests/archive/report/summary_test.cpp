@@ -1,5 +1,6 @@
 // summary.ods shows what the CSV files hold: read from both by readers that are not ours, and compared.
 
+#include "extension/archive/files/shown.hpp"
 #include "tests/archive/runs/archive_runs.hpp"
 
 #include "tests/archive/made/flat_odf.hpp"
@@ -58,9 +59,9 @@ std::string year_or_folder(std::string const& file) {
 
 /// A long name is shown by its end.
 void expect_names(PageCell const& cell, std::string const& file) {
-    std::string const shown = text_in(cell), dots = "…";
-    bool const is_end = shown.starts_with(dots) && file.ends_with(shown.substr(dots.size()));
-    EXPECT_TRUE(shown == file || is_end) << shown << " for " << file;
+    std::string const seen = text_in(cell), whole = archive::shown(file), dots = "…";
+    bool const is_end = seen.starts_with(dots) && whole.ends_with(seen.substr(dots.size()));
+    EXPECT_TRUE(seen == whole || is_end) << seen << " for " << file;
 }
 
 std::filesystem::path target_of(PageCell const& cell) {
