@@ -103,11 +103,6 @@ Rows read_rows(std::span<Value const> given) {
     return rows;
 }
 
-std::string without_odd(std::string const& sentence) {
-    constexpr std::string_view odd = "Odd: ";
-    return sentence.starts_with(odd) ? sentence.substr(odd.size()) : sentence;
-}
-
 /// Where a row's result goes.
 class Results {
 public:
@@ -125,8 +120,8 @@ public:
         } else if (double const* const number = std::get_if<double>(&outcome)) {
             block_.numbers.push_back(*number);
         } else {
-            Failure const* const why = std::get_if<Failure>(&outcome);
-            block_.numbers.push_back(failure(why != nullptr ? why->reason : Reason::internal));
+            block_.numbers.push_back(
+                failure(std::get<Failure>(outcome).reason)); // a function of one value gives no block
         }
     }
     Block take(bool across) && {
@@ -182,6 +177,7 @@ Outcome answer_each_row(std::span<Value const> given) {
 
 Sentences remark_on_rows(std::span<Value const> given) {
     constexpr std::size_t most_rows = 1000, most_sentences = 3; // a sentence takes longer than a result
+    constexpr std::string_view odd_start = "Odd: ";
     Rows rows = read_rows(given);
     Sentences remarks;
     std::size_t odd = 0;
@@ -190,10 +186,10 @@ Sentences remark_on_rows(std::span<Value const> given) {
         if (!rows.read_next() || std::holds_alternative<Failure>(call(*rows.function, rows.arguments)))
             continue;
         std::string const sentence = explain(*rows.function, rows.arguments);
-        if (sentence.starts_with("Fine"))
+        if (!sentence.starts_with(odd_start))
             continue;
         if (++odd <= most_sentences)
-            remarks.push_back("Odd in row " + std::to_string(row + 1) + ": " + without_odd(sentence));
+            remarks.push_back("Odd in row " + std::to_string(row + 1) + ": " + sentence.substr(odd_start.size()));
     }
     if (odd > most_sentences)
         remarks.push_back("Something is odd in " + std::to_string(odd - most_sentences) + " more.");

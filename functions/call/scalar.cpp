@@ -57,7 +57,7 @@ Scalar named_value(NameTable const& table, std::string_view name) {
 }
 
 Scalar with_empty_cell_left_out(Argument const& argument, Scalar given) {
-    bool const cannot_be = given.number == 0 && (argument.low > 0 || argument.high < 0);
+    bool const cannot_be = given.number == 0 && argument.low > 0;
     return argument.optional && cannot_be ? omitted_argument(argument) : given;
 }
 

@@ -14,12 +14,14 @@ namespace {
 
 /// A row or column in which some cells failed, each in its place.
 std::string about_cells(Function const& function, std::span<Value const> values, Block const& block) {
-    std::size_t count = 0, bad = 0, first = 0;
+    std::size_t count = 0, bad = 0, first = 0, texts = 0;
     for (std::size_t i = 0; i < block.numbers.size(); ++i) {
         if (is_absent(block.numbers[i]))
             continue;
         ++count;
-        if (failed(block.numbers[i]) && bad++ == 0)
+        bool const is_answer_in_words = texts < block.texts.size() && block.texts[texts].place == i;
+        texts += is_answer_in_words ? 1 : 0;
+        if (failed(block.numbers[i]) && !is_answer_in_words && bad++ == 0)
             first = i;
     }
     if (bad == 0)

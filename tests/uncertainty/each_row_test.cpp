@@ -41,6 +41,8 @@ TEST(EachRow, LeavesEmptyRowsEmptyAndEndsWithTheLastThatHoldsAnything) {
     EXPECT_TRUE(is_absent(result.numbers[1]));
     EXPECT_EQ(failure_of(result.numbers[2]).reason, Reason::out_of_range) << "an empty cell is 0, as it is to DRYMASS";
     EXPECT_EQ(result.numbers[3], 316.0);
+    EXPECT_TRUE(is_absent(rows_of({std::string("FUELENERGY"), column({520.0, empty, 430.0}), 0.14, 18.7}).numbers[1]))
+        << "also where a function takes columns itself";
     Block const nothing = rows_of({dry_mass, column({empty, empty}), 0.2});
     ASSERT_EQ(nothing.rows, 1U);
     EXPECT_TRUE(is_absent(nothing.numbers[0]));
@@ -71,6 +73,8 @@ TEST(EachRow, RefusesWhatIsNoRowOfSingleValues) {
     Value const two = column({520.0, 430.0});
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, two, column({0.1, 0.1, 0.1})})).reason, Reason::columns_differ);
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, two, row({0.1, 0.1})})).reason, Reason::columns_differ);
+    EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, row({520.0, 430.0}), row({0.1, 0.1, 0.1})})).reason,
+              Reason::columns_differ);
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, square({1.0, 2.0, 3.0, 4.0}), 0.1})).reason,
               Reason::block_for_column);
     for (char const* name : {"SERIES", "LOGCHECK", "EACHROW", "BUDGET"})
@@ -84,10 +88,11 @@ TEST(EachRow, RefusesWhatIsNoRowOfSingleValues) {
 }
 
 TEST(EachRow, IsExplainedByItsFirstRowThatIsRefused) {
-    EXPECT_EQ(explained("EACHROW", {dry_mass, column({520.0, 430.0, 395.0}), column({0.14, 12.0, 20.0})}),
-              "2 of 3 could not be computed; the first: row 2, moisture is 12, outside 0 to 0.75: 12 is 1200 %; type "
+    EXPECT_EQ(explained("EACHROW", {dry_mass, column({520.0, empty, 430.0, 395.0}), column({0.14, empty, 12.0, 20.0})}),
+              "2 of 3 could not be computed; the first: row 3, moisture is 12, outside 0 to 0.75: 12 is 1200 %; type "
               "12% or 0.12.");
     EXPECT_EQ(explained("EACHROW", {dry_mass, column({520.0, 430.0}), 0.14}), "Fine.");
+    EXPECT_EQ(explained("EACHROW", {explain_name, dry_mass, column({520.0, 430.0}), 0.14}), "Fine.");
     EXPECT_EQ(explained("EACHROW", {dry_mass, column({520.0, 430.0}), column({1.0, 2.0, 3.0})}),
               "The columns differ in length; a single value may serve all rows.");
 }
@@ -95,6 +100,7 @@ TEST(EachRow, IsExplainedByItsFirstRowThatIsRefused) {
 TEST(EachRow, IsNotFineWhereARowIsOdd) {
     std::vector<Value> moistures(1005, 0.14);
     moistures[1] = moistures[2] = moistures[4] = moistures[700] = 0.0; // oven-dry, or an empty cell?
+    moistures[3] = empty;
     std::string const text = explained("EACHROW", {dry_mass, 520.0, column(moistures)});
     EXPECT_TRUE(text.starts_with("Odd in row 2: ")) << text;
     EXPECT_NE(text.find("Odd in row 5: "), std::string::npos) << text;

@@ -245,6 +245,9 @@ TEST(Budget, SharesCorrelatedVarianceOutSoThatItStillAddsUp) {
 TEST(Budget, EndsWithTheLastValueWhereNoDefaultFollows) {
     // The sea-level pressure has one, the material's name is no number that was typed.
     EXPECT_EQ(block(ask("BUDGET", {std::string("AIRPRESSURE"), 1000.0, 10.0})).rows, 2U);
+    Block const useful =
+        block(ask("BUDGET", {std::string("USEFULHEAT"), column({3600.0, 14.5, 80.0}), column({2.0, 0.5, 0.5})}));
+    EXPECT_EQ(useful.rows, 5U) << "up to the mass evaporated, which is 0 unless given; a boiling point is not assumed";
     Block const heat =
         block(ask("BUDGET", {std::string("POTHEAT"), column({500.0, std::string("aluminium"), 20.0, 95.0}),
                              column({1.0, 0.0, 0.5, 0.5})}));

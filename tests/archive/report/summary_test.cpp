@@ -59,7 +59,7 @@ std::string year_or_folder(std::string const& file) {
 
 /// A long name is shown by its end.
 void expect_names(PageCell const& cell, std::string const& file) {
-    std::string const seen = text_in(cell), whole = archive::shown(file), dots = "…";
+    std::string const seen = text_in(cell), whole = hearthcell::archive::shown(file), dots = "…";
     bool const is_end = seen.starts_with(dots) && whole.ends_with(seen.substr(dots.size()));
     EXPECT_TRUE(seen == whole || is_end) << seen << " for " << file;
 }
