@@ -73,7 +73,7 @@ Failure add_columns(Rows& rows, std::span<Value const> given) {
             rows.arguments[i] = std::holds_alternative<std::monostate>(only) ? Value(0.0) : std::move(only);
             continue;
         }
-        if (block->rows > 1 && block->columns > 1)
+        if (block->numbers.empty() || (block->rows > 1 && block->columns > 1)) // empty: what no cell can hold
             return {Reason::block_for_column, 1};
         if (first != nullptr && (block->rows != first->rows || block->columns != first->columns))
             return {Reason::columns_differ, 1};

@@ -75,6 +75,7 @@ TEST(EachRow, RefusesWhatIsNoRowOfSingleValues) {
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, two, row({0.1, 0.1})})).reason, Reason::columns_differ);
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, row({520.0, 430.0}), row({0.1, 0.1, 0.1})})).reason,
               Reason::columns_differ);
+    EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, Block(), 0.1})).reason, Reason::block_for_column);
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, square({1.0, 2.0, 3.0, 4.0}), 0.1})).reason,
               Reason::block_for_column);
     for (char const* name : {"SERIES", "LOGCHECK", "EACHROW", "BUDGET"})
