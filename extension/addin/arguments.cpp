@@ -90,20 +90,23 @@ bool is_block(typelib_TypeDescriptionReference const* type) {
 /// What stands alone in a cell, or as one of a function of any number of them.
 Value value_of(uno_Any const& given);
 
-/// Where one value is wanted: that of a block of one cell. Calc hands over a lone empty cell as 0, and the one of a range
-/// of one cell as an empty text. A larger block is refused, so that nothing of it is copied.
-Value value_of_one_cell(void const* rows) {
+/// The only cell of a block of one.
+uno_Any const* only_cell(void const* rows) {
     auto const lines = elements<uno_Sequence*>(rows);
-    if (lines.size() != 1 || lines[0]->nElements != 1)
-        return Block();
-    return value_of(elements<uno_Any>(&lines[0])[0]);
+    return lines.size() == 1 && lines[0]->nElements == 1 ? elements<uno_Any>(&lines[0]).data() : nullptr;
+}
+
+/// Where one value is wanted: that of a block of one cell. Calc hands over a lone empty cell as 0, and the one of a
+/// range of one cell as an empty text. A larger block is refused, so that nothing of it is copied.
+Value value_of_one_cell(void const* rows) {
+    uno_Any const* const cell = only_cell(rows);
+    return cell != nullptr ? value_of(*cell) : Block();
 }
 
 /// In a function of any number of them, or where a column may stand in the place of one value.
 Value value_or_block(void const* rows) {
-    auto const lines = elements<uno_Sequence*>(rows);
-    bool const is_one_cell = lines.size() == 1 && lines[0]->nElements == 1;
-    return is_one_cell ? value_of_one_cell(rows) : Value(block_of(rows));
+    uno_Any const* const cell = only_cell(rows);
+    return cell != nullptr ? value_of(*cell) : block_of(rows);
 }
 
 Value value_of(uno_Any const& given) {
@@ -116,16 +119,12 @@ Value value_of(uno_Any const& given) {
     return is_block(given.pType) ? value_or_block(given.pData) : Block(); // what no cell can hold is refused as a block
 }
 
-bool takes_blocks(ArgumentKind kind) {
-    return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;
-}
-
 Value value_of(Argument const& argument, Given const& given) {
     if (given.type->eTypeClass == typelib_TypeClass_ANY)
         return value_of(as<uno_Any>(given.value));
     if (!is_block(given.type))
         return Block();
-    if (takes_blocks(argument.kind))
+    if (takes_a_block(argument.kind))
         return block_of(given.value);
     return argument.kind == ArgumentKind::anything ? value_or_block(given.value) : value_of_one_cell(given.value);
 }
@@ -134,10 +133,7 @@ Value value_of(Argument const& argument, Given const& given) {
 uno_Any const* only_cell(Given const& given) {
     if (given.type->eTypeClass == typelib_TypeClass_ANY)
         return &as<uno_Any>(given.value);
-    if (!is_block(given.type))
-        return nullptr;
-    auto const lines = elements<uno_Sequence*>(given.value);
-    return lines.size() == 1 && lines[0]->nElements == 1 ? &elements<uno_Any>(&lines[0])[0] : nullptr;
+    return is_block(given.type) ? only_cell(given.value) : nullptr;
 }
 
 } // namespace

@@ -29,15 +29,20 @@ struct Rows {
     bool read_next();
 };
 
-/// A lone empty cell reaches every function as 0: through a column it is no other.
+/// The next cell's value; false where it is empty. A lone empty cell reaches every function as 0: through a column it
+/// is no other.
+bool read(Cells& cells, Value& value) {
+    value = cells.next();
+    if (!std::holds_alternative<std::monostate>(value))
+        return true;
+    value = 0.0;
+    return false;
+}
+
 bool Rows::read_next() {
     bool holds_something = columns.empty();
-    for (Column& column : columns) {
-        Value value = column.cells.next();
-        bool const is_empty = std::holds_alternative<std::monostate>(value);
-        holds_something = holds_something || !is_empty;
-        arguments[column.place] = is_empty ? Value(0.0) : std::move(value);
-    }
+    for (Column& column : columns)
+        holds_something = read(column.cells, arguments[column.place]) || holds_something;
     return holds_something;
 }
 
@@ -54,13 +59,6 @@ bool asks_itself(Function const& function, std::span<Value const> arguments) {
     return explained == nullptr || is_open_ended(*explained);
 }
 
-std::size_t used_rows(Block const& block) {
-    std::size_t count = block.numbers.size();
-    while (count > 0 && is_absent(block.numbers[count - 1]))
-        --count;
-    return count;
-}
-
 /// The blocks must be alike: all columns, or all rows, of one length. A block of one cell is a single value.
 Failure add_columns(Rows& rows, std::span<Value const> given) {
     Block const* first = nullptr;
@@ -69,8 +67,8 @@ Failure add_columns(Rows& rows, std::span<Value const> given) {
         if (block == nullptr)
             continue;
         if (block->numbers.size() == 1) {
-            Value only = Cells(*block).next();
-            rows.arguments[i] = std::holds_alternative<std::monostate>(only) ? Value(0.0) : std::move(only);
+            Cells only(*block);
+            read(only, rows.arguments[i]);
             continue;
         }
         if (block->numbers.empty() || (block->rows > 1 && block->columns > 1)) // empty: what no cell can hold
@@ -80,7 +78,7 @@ Failure add_columns(Rows& rows, std::span<Value const> given) {
         if (first == nullptr)
             first = block;
         rows.columns.push_back({i, Cells(*block)});
-        rows.count = std::max(rows.count, used_rows(*block));
+        rows.count = std::max(rows.count, used_cells(*block));
     }
     rows.across = first != nullptr && first->columns > 1;
     return {};

@@ -9,13 +9,6 @@
 namespace hearthcell {
 namespace {
 
-std::size_t without_blanks_at_the_end(Block const& block) {
-    std::size_t count = block.numbers.size();
-    while (count > 0 && is_absent(block.numbers[count - 1]))
-        --count;
-    return count;
-}
-
 Failure of_argument(Reason reason, unsigned argument, std::size_t place) {
     return {reason, argument, unsigned(place + 1)};
 }
@@ -23,7 +16,7 @@ Failure of_argument(Reason reason, unsigned argument, std::size_t place) {
 /// The values, read just as a cell's own call would read them.
 void read_values(UncertainCall& asked, Block const& values) {
     List<Argument, most_arguments> const& arguments = asked.function->arguments;
-    asked.given = without_blanks_at_the_end(values);
+    asked.given = used_cells(values);
     if (asked.given > arguments.size()) {
         asked.failure = of_argument(Reason::too_many_values, uncertainty_argument::values, arguments.size());
         return;
@@ -165,7 +158,7 @@ Propagated propagate(UncertainCall& asked) {
 std::vector<Value> inner_arguments(Block const& values) {
     std::vector<Value> arguments;
     Cells cells(values);
-    for (std::size_t left = without_blanks_at_the_end(values); left > 0; --left)
+    for (std::size_t left = used_cells(values); left > 0; --left)
         arguments.push_back(cells.next());
     return arguments;
 }

@@ -52,6 +52,11 @@ enum class ArgumentKind {
     rest, ///< any further arguments
 };
 
+/// Whether a block of cells is what it wants, and stays one even of one cell.
+constexpr bool takes_a_block(ArgumentKind kind) {
+    return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;
+}
+
 struct Argument {
     Term name{}; ///< in words, as in a heading; the IDL name is made from the English one
     Measure measure = Measure::ratio;

@@ -5,6 +5,14 @@
 
 namespace hearthcell {
 
+/// How many cells there are up to the last one that holds anything.
+inline std::size_t used_cells(Block const& block) {
+    std::size_t count = block.numbers.size();
+    while (count > 0 && is_absent(block.numbers[count - 1]))
+        --count;
+    return count;
+}
+
 /// Walks through a block in its order, texts included. The block must outlive it.
 class Cells {
 public:

@@ -1,5 +1,7 @@
 #include "functions/kernels/times/minutes.hpp"
 
+#include "functions/contract/cells.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -25,10 +27,7 @@ double of_text(std::string_view text, Typed typed) {
 
 /// Cuts blanks off the end that are too many to be given back.
 void cut_blanks(Block& column) {
-    std::size_t used = column.numbers.size();
-    while (used > 0 && is_absent(column.numbers[used - 1]))
-        --used;
-    std::size_t const kept = std::min(column.numbers.size(), used + most_blanks_at_the_end);
+    std::size_t const kept = std::min(column.numbers.size(), used_cells(column) + most_blanks_at_the_end);
     column.numbers.resize(kept);
     (column.columns > 1 ? column.columns : column.rows) = kept;
 }

@@ -20,10 +20,6 @@ Declared declared(Argument const& argument) {
     return argument.optional || argument.kind == ArgumentKind::rest ? Declared::any : Declared::block;
 }
 
-bool takes_blocks(ArgumentKind kind) {
-    return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;
-}
-
 Block block_of(std::size_t rows, std::size_t columns) {
     Block block{rows, columns, {}, {}};
     block.numbers.assign(rows * columns, absent);
@@ -127,7 +123,7 @@ Handed hand_over(Argued const& argued, Function const& function, std::size_t pla
     if (declared_at(function, place) == Declared::any)
         return any_value(argued, ground);
     Handed handed = block_value(argued, ground);
-    return takes_blocks(function.arguments[place].kind) ? handed : taken_apart(std::move(handed));
+    return takes_a_block(function.arguments[place].kind) ? handed : taken_apart(std::move(handed));
 }
 
 bool count_is_right(Function const& function, std::size_t given) {
