@@ -19,6 +19,7 @@ FEWEST = {"fods": 30, "ods": 30, "xlsx": 30, "xls": 20}  # kinds, of which a for
 SYSTEM = ("/usr/", "/lib", "/bin", "/etc/", "/proc/", "/sys/", "/dev/", "/var/cache/fontconfig", "/var/lib/libreoffice",
           "/var/spool/libreoffice", "/run/", "/newroot", "/oldroot")
 LOOKED_INTO = {"/", "/opt", "/proc", "/tmp", "/var/tmp"}  # where an office may be; where pipes are and processes are confined
+BEGUN, ENDED = "<unfinished ...>", re.compile(r" *<\.\.\. \w+ resumed>")  # where another process came in between
 MISSING = " = -1 ENOENT (No such file or directory)"
 CALLS = "trace=%file,connect"
 faults = []
@@ -45,6 +46,20 @@ def fault(text):
     print("FAULT:", text)
 
 
+def whole_calls(lines):
+    """Each call in one line, in the order in which they ended; one that never ended stays as it began."""
+    begun = {}
+    for line in lines:
+        process, _, call = line.partition(" ")
+        if line.endswith(BEGUN):
+            begun[process] = line.removesuffix(BEGUN)
+        elif end := ENDED.match(call):
+            yield begun.pop(process, process + " ") + call[end.end():]
+        else:
+            yield line
+    yield from begun.values()
+
+
 def watched(trace, command, environment, limit):
     """The lines of system calls; and the exit status, or None when it had to be ended."""
     started = subprocess.Popen(["strace", "-f", "--seccomp-bpf", "-qq", "-s", "300", "-o", trace, "-e", CALLS, *command],
@@ -57,7 +72,7 @@ def watched(trace, command, environment, limit):
         started.wait()
         status = None
     with open(trace, errors="replace") as lines:
-        return lines.read().splitlines(), status
+        return list(whole_calls(lines.read().splitlines())), status
 
 
 def touched(lines, elsewhere):
@@ -166,6 +181,20 @@ def put_back(folder, links, output):
             fault(f"the copy {file} has a name that was to stand for a link")
 
 
+def reads_halves():
+    """Whether what a call names and how it ended come together, whoever else calls in between, and whatever never ends."""
+    name = '"/elsewhere/{}"'.format
+    lines = list(whole_calls([
+        f"7  openat(AT_FDCWD, {name('missing')}, O_RDONLY <unfinished ...>",
+        f"12 openat(AT_FDCWD, {name('there')}, O_RDONLY|O_CLOEXEC <unfinished ...>",
+        "7  <... openat resumed>) = -1 ENOENT (No such file or directory)",
+        f"7  access({name('whole')}, F_OK) = 0",
+        "12 <... openat resumed>)              = 3",
+        f"12 openat(AT_FDCWD, {name('hangs')}, O_RDONLY <unfinished ...>",
+        "7  +++ exited with 0 +++"]))
+    return (touched(lines, "/elsewhere/") == ["hangs", "there", "whole"] and list(opened(lines)) == ["/elsewhere/there"])
+
+
 def control(office, folder, links, elsewhere, server):
     """LibreOffice by itself: the watch must see it."""
     scratch = tempfile.mkdtemp(prefix="control-", dir=folder)
@@ -228,6 +257,8 @@ def main(program, office, folder):
     check("files, first wall alone", program, office, folder, files, elsewhere, server, path)
     check("net, first wall alone", program, office, folder, net, elsewhere, server, path)
 
+    if not reads_halves():
+        fault("calls that strace shows in two lines are misread")
     seen, _, _ = control(office, folder, [os.path.join(files, "all.xlsx")], elsewhere, server)
     _, lines, asked = control(office, folder, [os.path.join(net, "all.xlsx")], elsewhere, server)
     print(f"control: LibreOffice by itself touches {len(seen)} files, connects {len(lines)} times, asks {asked} times")
