@@ -46,10 +46,6 @@ bool Rows::read_next() {
     return holds_something;
 }
 
-bool gives_one_value(Function const& function) {
-    return function.result.parts.empty() && !function.result.list;
-}
-
 /// EXPLAIN of a function about functions could ask itself on and on.
 bool asks_itself(Function const& function, std::span<Value const> arguments) {
     if (!is_open_ended(function))
@@ -92,7 +88,7 @@ Rows read_rows(std::span<Value const> given) {
         return rows;
     }
     std::span<Value const> const arguments = given.subspan(1);
-    if (!gives_one_value(*rows.function) || asks_itself(*rows.function, arguments)) {
+    if (rows.function->result.list || asks_itself(*rows.function, arguments)) {
         rows.failure = {Reason::several_values, 0};
         return rows;
     }
@@ -118,8 +114,8 @@ public:
         } else if (double const* const number = std::get_if<double>(&outcome)) {
             block_.numbers.push_back(*number);
         } else {
-            block_.numbers.push_back(
-                failure(std::get<Failure>(outcome).reason)); // a function of one value gives no block
+            Failure const* const why = std::get_if<Failure>(&outcome); // or all parts of a result are asked for
+            block_.numbers.push_back(failure(why != nullptr ? why->reason : Reason::several_values));
         }
     }
     Block take(bool across) && {

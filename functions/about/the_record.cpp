@@ -5,6 +5,7 @@
 #include "functions/about/monte_carlo.hpp"
 #include "functions/about/uncertainty.hpp"
 #include "functions/about/uncertainty_remarks.hpp"
+#include "functions/catalogue/arguments/part.hpp"
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/minutes.hpp"
 #include "functions/catalogue/run_parts.hpp"
@@ -139,7 +140,7 @@ constexpr Function functions[] = {
                  "Distribution du résultat d’une fonction, par tirage de ses arguments",
                  "Distribución del resultado de una función, sorteando sus argumentos",
                  "Mtawanyiko wa tokeo la kitendakazi, hoja zikichaguliwa kwa bahati"},
-     .arguments = {function_name, values, uncertainties, coverage, correlations, draws},
+     .arguments = {function_name, values, uncertainties, coverage, correlations, draws, arguments::part},
      .result = {.name = {"results drawn", "résultats tirés", "resultados sorteados", "matokeo yaliyochaguliwa"},
                 .parts = {{Term("mean")},
                           {Term("standard uncertainty")},
@@ -152,7 +153,7 @@ constexpr Function functions[] = {
      .equations = {"normal draws, correlated by Cholesky's factor, through the function's own equation; mean, standard "
                    "deviation (n - 1), shortest interval of the coverage"},
      .sources = {jcgm_101},
-     .examples = {{{"WATERMASS", water, water_doubt},
+     .examples = {{{"WATERMASS", water, water_doubt, omitted, omitted, omitted, "all"},
                    water_distribution,
                    "40 million draws, IAPWS SR6-08 by the package iapws; to what 10000 can tell"},
                   {{"DRYMASS", water, water_doubt}, {Error::number}, "A moisture of 14.5 is none"},
@@ -183,7 +184,7 @@ constexpr Function functions[] = {
      .examples = {{{"DRYMASS", batches, moistures}, {dry_batches, 3}, "520 × 0.86, 430 × 0.88, 395 × 0.8"},
                   {{"BOILINGPOINT", 1240}, {95.8503, 5e-5}, "A single value is one row"},
                   {{"DRYMASS", batches, water}, {Error::value}, "Columns of two lengths"},
-                  {{"SERIES", batches}, {Error::not_available}, "It gives several values"},
+                  {{"OUTLIER", batches}, {Error::not_available}, "It gives a list"},
                   {{"NOSUCHTHING", batches}, {Error::not_available}, "No function of that name"}}},
     {.name = "EXPLAIN",
      .stored = "explain",

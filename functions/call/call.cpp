@@ -1,6 +1,7 @@
 #include "functions/call/call.hpp"
 
 #include "functions/call/columns.hpp"
+#include "functions/call/part.hpp"
 #include "functions/call/wordy.hpp"
 
 namespace hearthcell {
@@ -17,12 +18,22 @@ double run(Function const& function, Resolved const& given) {
     return failed(result) || is_in_range(function.result, result) ? result : failure(Reason::result_out_of_range);
 }
 
+/// What a kernel gives, or the part of it that is wanted. The last argument is looked at when all others are right.
+template <class Answer>
+Outcome wanted_of(Function const& function, std::span<Value const> values, Answer const& answer) {
+    WantedPart const wanted = wanted_part(function, values);
+    if (wanted.reason != Reason::none)
+        return Failure{wanted.reason, unsigned(function.arguments.size() - 1)};
+    return part_of(answer(), wanted);
+}
+
 Outcome call_with_columns(Function const& function, std::span<Value const> values) {
     Columns const columns(function, values);
     if (columns.failure().reason != Reason::none)
         return columns.failure();
-    Outcome result = std::get<Columnar>(function.kernel).answer(columns.given());
-    double const* const number = std::get_if<double>(&result);
+    Outcome result =
+        wanted_of(function, values, [&] { return std::get<Columnar>(function.kernel).answer(columns.given()); });
+    double const* const number = function.result.parts.empty() ? std::get_if<double>(&result) : nullptr;
     if (number != nullptr && !is_in_range(function.result, *number))
         return Failure{Reason::result_out_of_range};
     return result;
@@ -31,7 +42,9 @@ Outcome call_with_columns(Function const& function, std::span<Value const> value
 Outcome call_with_words(Function const& function, std::span<Value const> given) {
     std::vector<Value> values(given.begin(), given.end());
     Failure const why = prepare_words(function, values);
-    return why.reason == Reason::none ? std::get<Wordy>(function.kernel).answer(values) : Outcome(why);
+    if (why.reason != Reason::none)
+        return why;
+    return wanted_of(function, given, [&] { return std::get<Wordy>(function.kernel).answer(values); });
 }
 
 } // namespace

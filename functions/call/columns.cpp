@@ -77,6 +77,8 @@ Columns::Columns(Function const& function, std::span<Value const> values) {
     own_.reserve(2 * most_arguments); // so that pointers into it stay good
     for (unsigned i = 0; i < function.arguments.size() && why_.reason == Reason::none; ++i) {
         Argument const& argument = function.arguments[i];
+        if (argument.kind == ArgumentKind::part)
+            break; // the last; no kernel is given it
         why_ = argument.kind == ArgumentKind::column ? add_column(argument, i, value_at(values, i))
                                                      : add_number(argument, i, value_at(values, i));
     }

@@ -49,6 +49,7 @@ enum class ArgumentKind {
     matrix,         ///< a block of numbers
     anything,       ///< a text, a number, or a row or column of both
     text,
+    part, ///< a word for the part of the result that is wanted; the last argument of a function with parts
     rest, ///< any further arguments
 };
 

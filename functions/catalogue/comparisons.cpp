@@ -1,5 +1,6 @@
 #include "functions/catalogue/subjects.hpp"
 
+#include "functions/catalogue/arguments/part.hpp"
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/run_parts.hpp"
@@ -22,7 +23,7 @@ constexpr Function functions[] = {
                  "Différence de deux séries d’essais, nouvelle moins référence, et si elle est réelle",
                  "Diferencia entre dos series de ensayos, nueva menos referencia, y si es real",
                  "Tofauti ya seti mbili za majaribio, mpya kutoa ya awali, na kama ni ya kweli"},
-     .arguments = {baseline_values, new_values, confidence},
+     .arguments = {baseline_values, new_values, confidence, part},
      .result =
          {.name = {"difference", "différence", "diferencia", "tofauti"},
           .parts =
@@ -30,7 +31,8 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::difference},
      .equations = {"Welch's t test: each series has its own variance, degrees of freedom by Satterthwaite"},
      .sources = {welch},
-     .examples = {{{sleep_1, sleep_2}, sleep_difference, "Student's sleep data as R ships them; R's t.test"},
+     .examples = {{{sleep_1, sleep_2}, {1.58, 1e-12}, "Student's sleep data as R ships them; R's t.test"},
+                  {{sleep_1, sleep_2, omitted, "all"}, sleep_difference, "Student's sleep data as R ships them; R's t.test"},
                   {{all_alike, all_alike}, {Error::number}, "No scatter at all"},
                   {{base, one_run}, {Error::not_available}, "One run does not scatter"}}},
     {.name = "SAVING",
@@ -39,7 +41,7 @@ constexpr Function functions[] = {
                  "Part que les nouveaux essais consomment en moins\u00a0; négative s’ils consomment plus",
                  "Fracción que los ensayos nuevos consumen de menos; negativa si consumen más",
                  "Sehemu iliyookolewa na majaribio mapya kulinganisha na awali; hasi yakitumia zaidi"},
-     .arguments = {baseline_values, new_values, confidence, pooled_variance},
+     .arguments = {baseline_values, new_values, confidence, pooled_variance, part},
      .result = {.name = {"saving", "économie", "ahorro", "uokoaji"},
                 .parts = {{Term("saving"), Measure::share},
                           {lower_limit, Measure::share},
@@ -52,11 +54,11 @@ constexpr Function functions[] = {
                    "confidence, degrees "
                    "of freedom by Satterthwaite at that Q, or n1 + n2 - 2 with a pooled variance; p at Q = 1"},
      .sources = {fieller, welch},
-     .examples = {{{base, improved, omitted, 1}, pooled_saving, "R 4.2, the t test inverted by root finding"},
-                  {{base, improved}, own_saving, "R 4.2, the t test inverted by root finding"},
-                  {{base_3, improved_3, omitted, 1}, pooled_saving_of_3, "R 4.2, the t test inverted by root finding"},
-                  {{base_3, improved_3}, own_saving_of_3, "R 4.2, the t test inverted by root finding"},
-                  {{wide, narrow}, unbounded_saving, "A baseline that could be 0 has no bounded limits"},
+     .examples = {{{base, improved}, {0.109908883827, 5e-13}, "1 - 521/585.333"},
+                  {{base, improved, omitted, 1, "all"}, pooled_saving, "R 4.2, the t test inverted by root finding"},
+                  {{base, improved, omitted, omitted, "all"}, own_saving, "R 4.2, the t test inverted by root finding"},
+                  {{base_3, improved_3, omitted, 1, "all"}, pooled_saving_of_3, "R 4.2, the t test inverted by root finding"},
+                  {{wide, narrow, omitted, omitted, "all"}, unbounded_saving, "A baseline that could be 0 has no bounded limits"},
                   {{about_zero, improved}, {Error::number}, "No share of a mean of 0"}}},
     {.name = "PAIREDDIFFERENCE",
      .stored = "pairedDifference",
@@ -64,7 +66,7 @@ constexpr Function functions[] = {
                  "Différence par paire, après − avant\u00a0: même ménage, jour, testeur",
                  "Diferencia entre pares, después menos antes: mismo hogar, día u operador",
                  "Tofauti ya jozi, baada kutoa kabla: kaya, siku au mpimaji yuleyule"},
-     .arguments = {before_values, after_values, confidence},
+     .arguments = {before_values, after_values, confidence, part},
      .result = {.name = {"difference", "différence", "diferencia", "tofauti"},
                 .parts = {{{"difference", "différence", "diferencia", "tofauti"}},
                           lower,
@@ -77,8 +79,8 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::paired_difference},
      .equations = {"mean of after - before, ± t(n - 1) s/√n"},
      .sources = {paired_t},
-     .examples = {{{before, after}, change_of_households, "R 4.2, t.test(paired = TRUE); one row has no partner"},
-                  {{sleep_1, sleep_2}, change_of_sleepers, "Student's sleep data as R ships them; R's paired t.test"},
+     .examples = {{{before, after, omitted, "all"}, change_of_households, "R 4.2, t.test(paired = TRUE); one row has no partner"},
+                  {{sleep_1, sleep_2, omitted, "all"}, change_of_sleepers, "Student's sleep data as R ships them; R's paired t.test"},
                   {{base, base_3}, {Error::value}, "Pairs stand side by side"},
                   {{all_alike, all_alike}, {Error::number}, "No scatter at all"},
                   {{one_run, one_run}, {Error::not_available}, "One pair does not scatter"}}},
@@ -88,7 +90,7 @@ constexpr Function functions[] = {
                  "Part économisée par paire, avant, après\u00a0: même ménage, jour, testeur",
                  "Fracción ahorrada por pares, antes y después: mismo hogar, día u operador",
                  "Sehemu iliyookolewa kwa jozi, kabla na baada: kaya, siku au mpimaji yuleyule"},
-     .arguments = {before_values, after_values, confidence},
+     .arguments = {before_values, after_values, confidence, part},
      .result = {.name = {"saving", "économie", "ahorro", "uokoaji"},
                 .parts = {{Term("saving"), Measure::share},
                           {lower_limit, Measure::share},
@@ -103,7 +105,7 @@ constexpr Function functions[] = {
          {"1 - Q, Q = sum of after/sum of before; limits where the paired t of after - Q before equals t(n - 1); "
           "p at Q = 1"},
      .sources = {fieller, paired_t},
-     .examples = {{{before, after},
+     .examples = {{{before, after, omitted, "all"},
                    saving_of_households,
                    "Python in exact fractions, the paired t inverted by root finding"},
                   {{about_zero, improved}, {Error::number}, "No share of a mean of 0"},

@@ -14,14 +14,15 @@ struct Part {
     Measure measure = Measure::ratio;
 };
 
-/// A single value with its range; or a block, when it has parts: they stand side by side in one row, or head the
-/// columns of a list. The first part is what a single cell shows.
+/// A single value with its range; or several, when it has parts. Those of a list head its columns. Of others a cell is
+/// given one, which the argument `part` names: the first, where that is left out; or all side by side in one row.
 struct Result {
     Wording name;
     Measure measure = Measure::ratio;
     double low = 0, high = 0;
     List<Part, 8> parts{};
     bool list = false; ///< as many rows of parts, or single values where it has none, as are found
+    bool all_unless_named = false; ///< no part of it says much by itself: without `part` it gives all
 };
 
 struct Function {
@@ -41,6 +42,11 @@ struct Function {
 /// Whether it takes any number of further arguments.
 inline bool is_open_ended(Function const& function) {
     return !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == ArgumentKind::rest;
+}
+
+/// Whether a cell is given one of several results, or all of them.
+inline bool has_parts_to_choose(Function const& function) {
+    return !function.result.parts.empty() && !function.result.list;
 }
 
 /// Whether uncertainty can be carried through it: an equation of single numbers that does not move in steps.

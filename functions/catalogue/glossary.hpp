@@ -146,6 +146,8 @@ inline constexpr Wording glossary[] = {
     {"sensitivity", "sensibilité", "sensibilidad", "wepesi wa kuathiri"},
     {"contribution", "contribution", "contribución", "mchango"},
     {"share", "part", "parte", "sehemu"},
+    {"part", "résultat voulu", "resultado deseado", "tokeo linalotakiwa"},
+    {"all", "tout", "todo", "yote"},
 };
 
 /// The entry of an English term; null where there is none.

@@ -1,6 +1,7 @@
 #pragma once
 // The entries of PERFORMANCETIER and TIERPROBABILITY, which judge a result instead of computing one.
 
+#include "functions/catalogue/arguments/part.hpp"
 #include "functions/catalogue/function.hpp"
 #include "functions/catalogue/sources.hpp"
 #include "functions/diagnosis/run_remarks.hpp"
@@ -83,14 +84,16 @@ inline constexpr Function tier_probability_function{
                 "Probabilité de chaque niveau des objectifs volontaires de performance",
                 "Probabilidad de cada nivel de los objetivos voluntarios de desempeño",
                 "Uwezekano wa kila daraja la malengo ya hiari ya utendaji"},
-    .arguments = {arguments::measure_of_tier, arguments::value_of_tier, arguments::uncertainty_of_tier},
+    .arguments = {arguments::measure_of_tier, arguments::value_of_tier, arguments::uncertainty_of_tier,
+                  arguments::part},
     .result = {.name = {"probabilities", "probabilités", "probabilidades", "uwezekano"},
                .parts = {{{"tier 0", "niveau 0", "nivel 0", "daraja 0"}, Measure::share},
                          {{"tier 1", "niveau 1", "nivel 1", "daraja 1"}, Measure::share},
                          {{"tier 2", "niveau 2", "nivel 2", "daraja 2"}, Measure::share},
                          {{"tier 3", "niveau 3", "nivel 3", "daraja 3"}, Measure::share},
                          {{"tier 4", "niveau 4", "nivel 4", "daraja 4"}, Measure::share},
-                         {{"tier 5", "niveau 5", "nivel 5", "daraja 5"}, Measure::share}}},
+                         {{"tier 5", "niveau 5", "nivel 5", "daraja 5"}, Measure::share}},
+               .all_unless_named = true},
     .kernel = Columnar{kernels::tier_probability, diagnosis::remark_on_tiers},
     .equations = {"Φ((upper - value)/u) - Φ((lower - value)/u), limits 0.10, 0.20, 0.30, 0.40, 0.50",
                   "Φ((upper - value)/u) - Φ((lower - value)/u), limits 18.3, 11.5, 7.2, 4.4, 3.0 g/MJ",
@@ -99,6 +102,7 @@ inline constexpr Function tier_probability_function{
                   "Φ((upper - value)/u) - Φ((lower - value)/u), limits 35, 25, 20, 15, 10"},
     .sources = {sources::jcgm_106, sources::iso_tr_19867_3},
     .examples = {{{"efficiency", 0.401, 0.02}, tiers_of_0_401, "R 4.2, pnorm"},
+                 {{"efficiency", 0.401, 0.02, "tier 4"}, {0.519938, 5e-7}, "R 4.2, pnorm"},
                  {{"efficiency", 0.401, 2}, {Error::number}, "Per cent typed without the sign"},
                  {{"efficiency", 35, 0.02}, {Error::number}, "Per cent typed without the sign"},
                  {{"smoke", 5, 1}, {Error::not_available}, "No such measure"}}};

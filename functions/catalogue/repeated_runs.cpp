@@ -1,5 +1,6 @@
 #include "functions/catalogue/subjects.hpp"
 
+#include "functions/catalogue/arguments/part.hpp"
 #include "functions/catalogue/arguments/runs.hpp"
 #include "functions/catalogue/run_examples.hpp"
 #include "functions/catalogue/run_parts.hpp"
@@ -23,10 +24,10 @@ constexpr Function functions[] = {
                  "Moyenne et dispersion d’essais répétés, et limites de leur vraie moyenne",
                  "Media y dispersión de ensayos repetidos, y límites de su media verdadera",
                  "Wastani na mtawanyiko wa majaribio yaliyorudiwa, na vikomo vya wastani wao wa kweli"},
-     .arguments = {values, confidence},
+     .arguments = {values, confidence, part},
      .result = {.name = {"series", "série", "serie", "seti ya majaribio"},
-                .parts = {{{"n", "n", "n", "n"}},
-                          {Term("mean")},
+                .parts = {{Term("mean")},
+                          {{"n", "n", "n", "n"}},
                           {Term("standard deviation")},
                           {Term("coefficient of variation"), Measure::share},
                           lower,
@@ -35,10 +36,11 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::series, diagnosis::remark_on_series},
      .equations = {"mean ± t(n - 1) s/√n, both sides; s from n - 1"},
      .sources = {student_limits},
-     .examples = {{{improved}, series_at_95, "Recomputed with R 4.2"},
-                  {{improved, 0.9}, series_at_90, "Recomputed with R 4.2"},
-                  {{with_gaps}, series_at_95, "Empty cells are no runs"},
-                  {{about_zero}, series_about_zero, "A share of a mean of 0 is none; the rest recomputed with R 4.2"},
+     .examples = {{{improved}, {521, 1e-12}, "Recomputed with R 4.2"},
+                  {{improved, 0.9, "all"}, series_at_90, "Recomputed with R 4.2"},
+                  {{with_gaps, omitted, "all"}, series_at_95, "Empty cells are no runs"},
+                  {{with_gaps, omitted, "upper limit"}, {535.84126, 5e-6}, "Recomputed with R 4.2"},
+                  {{about_zero, omitted, "all"}, series_about_zero, "A share of a mean of 0 is none; the rest recomputed with R 4.2"},
                   {{one_run}, {Error::not_available}, "One run does not scatter"}}},
     {.name = "RUNSNEEDED",
      .stored = "runsNeeded",

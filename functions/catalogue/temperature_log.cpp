@@ -1,6 +1,7 @@
 #include "functions/catalogue/subjects.hpp"
 
 #include "functions/catalogue/arguments/log.hpp"
+#include "functions/catalogue/arguments/part.hpp"
 #include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/log_examples.hpp"
 #include "functions/catalogue/sources.hpp"
@@ -125,7 +126,8 @@ constexpr Function functions[] = {
                  "Lini rekodi iliyokatishwa mapema ingefika kiwango cha kuchemka"},
      .arguments = {times, temperatures, boiling_point,
                    optional(air, {"the loss to the air is not told", "la perte vers l’air n’est pas distinguée",
-                                  "no se distingue la pérdida al aire", "upotevu kwenda hewani hautofautishwi"})},
+                                  "no se distingue la pérdida al aire", "upotevu kwenda hewani hautofautishwi"}),
+                   part},
      .result = {.name = {"forecast of the boil", "prévision de l’ébullition", "pronóstico de la ebullición",
                          "utabiri wa kuchemka"},
                 .measure = Measure::minutes,
@@ -138,7 +140,7 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::answer_forecast, diagnosis::remark_on_forecast},
      .equations = {"C dT/dt = P - UA (T - air) fitted by least squares from a fifth of the logged rise on"},
      .sources = {lumped_heating, common_practice},
-     .examples = {{{early_minutes, stopped_early, 94.5}, {the_models_boil}, "2015.924 s by the model itself"},
+     .examples = {{{early_minutes, stopped_early, 94.5, omitted, "all"}, {the_models_boil}, "2015.924 s by the model itself"},
                   {{early_minutes, stopped_early, 74}, {Error::number}, "It boils already"},
                   {{cooling_minutes, cooling_temperatures, 94.5}, {Error::number}, "It cools"}}},
     {.name = "LOGCHECK",

@@ -2,6 +2,7 @@
 
 #include "functions/call/call.hpp"
 #include "functions/call/columns.hpp"
+#include "functions/call/part.hpp"
 #include "functions/call/wordy.hpp"
 #include "functions/explain/failures.hpp"
 #include "functions/explain/method_in_force.hpp"
@@ -60,10 +61,20 @@ std::string about_parts(Function const& function, std::span<Value const> values,
     return (whys.empty() ? "Fine: " : "In part: ") + list + "." + whys;
 }
 
+/// A cell shows one number: where none was named, how to come by the others.
+std::string how_to_choose(Function const& function, std::span<Value const> values) {
+    bool const is_named = values.size() == function.arguments.size();
+    if (is_named || function.result.all_unless_named)
+        return "";
+    return " The cell shows the first; another by its name as the last argument, part, or \"all\".";
+}
+
 std::string about_success(Function const& function, std::span<Value const> values, Outcome const& outcome) {
+    if (has_parts_to_choose(function))
+        return about_parts(function, values,
+                           std::get<Block>(call(function, asking_for_all(function, values)))) +
+               how_to_choose(function, values);
     Block const* block = std::get_if<Block>(&outcome);
-    if (block != nullptr && !function.result.parts.empty() && !function.result.list)
-        return about_parts(function, values, *block);
     if (block != nullptr && function.result.parts.empty())
         return about_cells(function, values, *block);
     double const* number = std::get_if<double>(&outcome);

@@ -1,5 +1,6 @@
 #include "functions/explain/failures.hpp"
 
+#include "functions/call/part.hpp"
 #include "functions/call/scalar.hpp"
 #include "functions/call/wordy.hpp"
 #include "functions/explain/method_in_force.hpp"
@@ -51,6 +52,17 @@ std::string place_in(Argument const& argument, Value const& value, unsigned row)
            std::to_string((row - 1) % block->columns + 1);
 }
 
+/// "SERIES(values; [confidence]; part)", for whoever has put the part elsewhere.
+std::string with_part(Function const& function) {
+    std::string text = std::string(function.name) + "(";
+    for (Argument const& argument : function.arguments) {
+        bool const is_open = argument.optional && argument.kind != ArgumentKind::part;
+        text += (text.back() == '(' ? "" : "; ") + std::string(is_open ? "[" : "") + std::string(argument.name) +
+                (is_open ? "]" : "");
+    }
+    return text + ")";
+}
+
 std::string about_argument(Function const& function, std::span<Value const> values, Failure const& why) {
     Argument const& argument = function.arguments[why.argument];
     Value const& value = value_at(values, why.argument);
@@ -61,8 +73,11 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
     bool const is_ambiguous = why.reason == Reason::ambiguous_name;
     sentence = filled(filled(sentence, "{given}", given), "{allowed}",
-                      is_ambiguous ? candidates(argument, text_at(value, why.row)) : allowed_words(argument));
+                      is_ambiguous ? candidates(argument, text_at(value, why.row)) : allowed_words(function, argument));
     sentence = filled(sentence, "{in row}", why.row > 0 ? " in row " + std::to_string(why.row) : "");
+    bool const may_be_a_part = why.reason == Reason::text_for_number && has_parts_to_choose(function);
+    if (may_be_a_part && part_named(function, text_at(value, why.row)))
+        return sentence + " " + given + " is a part: it comes last, as in " + with_part(function) + ".";
     if (why.reason != Reason::out_of_range)
         return sentence;
     double const read = number ? *number : read_scalar(argument, value).number;

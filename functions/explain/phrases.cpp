@@ -1,5 +1,6 @@
 #include "functions/explain/phrases.hpp"
 
+#include "functions/call/part.hpp"
 #include "functions/catalogue/tables.hpp"
 
 namespace hearthcell {
@@ -22,7 +23,7 @@ std::string candidates(Argument const& argument, std::string_view name) {
     return list;
 }
 
-std::string allowed_words(Argument const& argument) {
+std::string allowed_words(Function const& function, Argument const& argument) {
     std::string list;
     auto const add = [&list](std::string_view text) {
         list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
@@ -30,6 +31,12 @@ std::string allowed_words(Argument const& argument) {
     if (argument.kind == ArgumentKind::choice) {
         for (std::string_view choice : argument.choices)
             add(choice);
+        return list;
+    }
+    if (argument.kind == ArgumentKind::part) {
+        for (Part const& part : function.result.parts)
+            add(part.name);
+        add(all_parts);
         return list;
     }
     if (argument.table != nullptr)

@@ -16,7 +16,7 @@ std::string cited(Source const& source);
 std::string candidates(Argument const& argument, std::string_view name);
 
 /// What an argument allows: a range with unit, or a list of texts.
-std::string allowed_words(Argument const& argument);
+std::string allowed_words(Function const& function, Argument const& argument);
 
 /// Every "{key}" in a sentence replaced.
 std::string filled(std::string_view sentence, std::string_view key, std::string_view value);

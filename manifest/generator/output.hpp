@@ -31,9 +31,15 @@ std::string escaped(std::string_view text);
 std::string full_summary(Function const& function, Language language);
 
 /// What the wizard says of an argument: unit, help, range, options, default.
-std::string full_help(Argument const& argument, Language language);
+std::string full_help(Function const& function, Argument const& argument, Language language);
 
-/// "n, mean, lower limit": the parts of a block in their order. Empty for a single value.
+/// The texts that an argument may be, each between quotation marks, and what is not listed for its length.
+std::string options(Function const& function, Argument const& argument, Language language);
+
+/// The part that leaving the argument out gives, or the word for all.
+std::string_view part_unless_named(Function const& function, Language language);
+
+/// "mean, n, lower limit": the parts of a result in their order. Empty for a single value.
 std::string parts(Function const& function, Language language);
 
 /// A source's title, with an asterisk where it is from memory.

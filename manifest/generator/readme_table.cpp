@@ -25,7 +25,7 @@ void write_readme_table(std::ostream& out) {
             std::string const in_block = parts(function, Language::english);
             out << "| `" << signature(function, Language::english) << "` | " << function.summary.english;
             if (!in_block.empty())
-                out << (function.result.list ? "; a list of " : "; side by side: ") << in_block;
+                out << (function.result.list ? "; a list of " : "; parts: ") << in_block;
             out << " | " << (unit.empty() ? "–" : unit) << " | ";
             std::string_view comma;
             for (Source const& source : function.sources) {

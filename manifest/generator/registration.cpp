@@ -12,13 +12,11 @@ void write_name(std::ostream& out, std::string_view name, std::string const& tex
     out << "<prop oor:name=\"" << name << "\">" << value(Language::english, text) << "</prop>\n";
 }
 
-/// A text in every language, made of a function or an argument.
-template <class Entry>
-void write_texts(std::ostream& out, std::string_view name, Entry const& entry,
-                 std::string (*text)(Entry const&, Language)) {
+/// A text in every language.
+template <class Text> void write_texts(std::ostream& out, std::string_view name, Text const& text) {
     out << "<prop oor:name=\"" << name << "\">";
     for (Language const language : languages)
-        out << value(language, text(entry, language));
+        out << value(language, text(language));
     out << "</prop>\n";
 }
 
@@ -36,15 +34,15 @@ void write_function(std::ostream& out, Function const& function) {
     out << "    <node oor:name=\"" << function.stored << "\" oor:op=\"replace\">\n     ";
     write_name(out, "DisplayName", shown);
     out << "     ";
-    write_texts(out, "Description", function, full_summary);
+    write_texts(out, "Description", [&](Language language) { return full_summary(function, language); });
     out << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n     ";
     write_compatibility_names(out, function);
     out << "     <node oor:name=\"Parameters\">\n";
     for (Argument const& argument : function.arguments) {
         out << "      <node oor:name=\"" << identifier(argument.name) << "\" oor:op=\"replace\">\n       ";
-        write_texts(out, "DisplayName", argument, shown_name);
+        write_texts(out, "DisplayName", [&](Language language) { return shown_name(argument, language); });
         out << "       ";
-        write_texts(out, "Description", argument, full_help);
+        write_texts(out, "Description", [&](Language language) { return full_help(function, argument, language); });
         out << "      </node>\n";
     }
     out << "     </node>\n    </node>\n";

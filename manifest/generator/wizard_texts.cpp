@@ -1,3 +1,4 @@
+#include "functions/call/part.hpp"
 #include "functions/explain/phrases.hpp"
 
 #include "manifest/generator/output.hpp"
@@ -16,8 +17,7 @@ constexpr Wording and_more{", … (see the function guide)", ", … (voir le gui
 constexpr std::size_t room_for_names = 180; ///< in bytes; the rest of a table stands in the guide
 constexpr Wording left_out{"Left out: {}.", "Si omis\u00a0: {}.", "Si falta: {}.", "Ikiachwa: {}."};
 constexpr Wording if_left_out{" (if left out)", " (si omis)", " (si falta)", " (ikiachwa)"};
-constexpr Wording side_by_side{"Side by side: {}.", "Côte à côte\u00a0: {}.", "Lado a lado: {}.",
-                               "Kando kwa kando: {}."};
+constexpr Wording one_part_of{"Parts: {}.", "Résultats\u00a0: {}.", "Resultados: {}.", "Matokeo: {}."};
 constexpr Wording a_list_of{"A list of {}.", "Une liste\u00a0: {}.", "Una lista: {}.", "Orodha: {}."};
 
 std::string range(Argument const& argument, Language language) {
@@ -25,31 +25,12 @@ std::string range(Argument const& argument, Language language) {
     return filled(text, "{high}", amount(argument.high, Measure::words, language)); // the text opens with the unit
 }
 
-/// The texts that can be typed, each between quotation marks.
-std::string options(Argument const& argument, Language language) {
-    std::string list;
-    auto const add = [&list](std::string_view text) {
-        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
-    };
-    for (std::string_view const choice : argument.choices) {
-        add(choice);
-        if (argument.optional && choice == argument.choices[0])
-            list += if_left_out.in(language);
-    }
-    if (!argument.lists_names)
-        return list;
-    for (Named const& row : argument.table->rows) {
-        if (list.size() > room_for_names)
-            return list.append(and_more.in(language));
-        add(row.name.in(language));
-    }
-    return list;
-}
-
 /// What leaving it out means; empty where a list of options says that.
-std::string default_of(Argument const& argument, Language language) {
+std::string default_of(Function const& function, Argument const& argument, Language language) {
     if (!argument.optional || argument.kind == ArgumentKind::choice)
         return "";
+    if (argument.kind == ArgumentKind::part)
+        return std::string(part_unless_named(function, language));
     return argument.absent_means.empty() ? amount(argument.fallback, Measure::words, language)
                                          : std::string(argument.absent_means.in(language));
 }
@@ -72,16 +53,45 @@ std::string amount(double number, Measure measure, Language language) {
     return text + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
-std::string full_help(Argument const& argument, Language language) {
+std::string options(Function const& function, Argument const& argument, Language language) {
+    std::string list;
+    auto const add = [&list](std::string_view text) {
+        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
+    };
+    for (std::string_view const choice : argument.choices) {
+        add(choice);
+        if (argument.optional && choice == argument.choices[0])
+            list += if_left_out.in(language);
+    }
+    if (argument.kind == ArgumentKind::part) {
+        for (Part const& part : function.result.parts)
+            add(part.name.in(language));
+        add(all_parts.in(language));
+    }
+    if (!argument.lists_names)
+        return list;
+    for (Named const& row : argument.table->rows) {
+        if (list.size() > room_for_names)
+            return list.append(and_more.in(language));
+        add(row.name.in(language));
+    }
+    return list;
+}
+
+std::string_view part_unless_named(Function const& function, Language language) {
+    return function.result.all_unless_named ? all_parts.in(language) : function.result.parts[0].name.in(language);
+}
+
+std::string full_help(Function const& function, Argument const& argument, Language language) {
     std::string_view const unit = unit_of(argument.measure);
     std::string text = (unit.empty() ? "" : std::string(unit) + " – ") + std::string(argument.help.in(language)) + ".";
-    std::string const list = options(argument, language);
+    std::string const list = options(function, argument, language);
     bool const has_range = has_telling_range(argument);
     if (has_range)
         text += " " + range(argument, language) + (list.empty() ? "." : "");
     if (!list.empty())
         text += filled((has_range ? or_one_of : one_of).in(language), "{}", list);
-    std::string const fallback = default_of(argument, language);
+    std::string const fallback = default_of(function, argument, language);
     return fallback.empty() ? text : text + " " + filled(left_out.in(language), "{}", fallback);
 }
 
@@ -100,7 +110,7 @@ std::string full_summary(Function const& function, Language language) {
     std::string text =
         std::string(function.summary.in(language)) + (unit.empty() ? "" : ", " + std::string(unit)) + ".";
     if (std::string const in_block = parts(function, language); !in_block.empty())
-        text += " " + filled((function.result.list ? a_list_of : side_by_side).in(language), "{}", in_block);
+        text += " " + filled((function.result.list ? a_list_of : one_part_of).in(language), "{}", in_block);
     return function.caution.empty() ? text : text + " " + std::string(function.caution.in(language));
 }
 

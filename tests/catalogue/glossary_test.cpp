@@ -66,8 +66,8 @@ TEST(Glossary, ShutsWordsOutOfWizardGuideAndTables) {
             expect_no_word_shut_out(generator::full_summary(function, language), language, function.name);
             expect_no_word_shut_out(function.result.name.in(language), language, function.name);
         });
-        for_every_argument([&](Function const&, Argument const& argument, std::string const& whose) {
-            expect_no_word_shut_out(generator::full_help(argument, language), language, whose);
+        for_every_argument([&](Function const& function, Argument const& argument, std::string const& whose) {
+            expect_no_word_shut_out(generator::full_help(function, argument, language), language, whose);
         });
         for (NameTable const* const table : name_tables)
             for (Named const& row : table->rows)

@@ -1,5 +1,6 @@
 // Reads every entry of the catalogue and grumbles where an order, a range or an example is not as all others are.
 
+#include "functions/call/part.hpp"
 #include "functions/catalogue/names.hpp"
 #include "functions/number/meaning.hpp"
 #include "support/calls.hpp"
@@ -81,11 +82,32 @@ TEST(CatalogueLint, WhatLeavingAnArgumentOutMeansIsSaidOnceAndOnlyWhereItIsAllow
             EXPECT_GE(argument.choices.size(), 2U) << whose;
             return;
         }
+        if (argument.kind == ArgumentKind::part)
+            return; // the first part, or all: said where the help is made
         bool const has_default = !is_absent(argument.fallback);
         if (argument.optional) {
             EXPECT_TRUE(has_default || !argument.absent_means.empty()) << whose << ": a default, or what absence means";
         } else {
             EXPECT_FALSE(has_default || !argument.absent_means.empty()) << whose << " cannot be left out";
+        }
+    });
+}
+
+TEST(CatalogueLint, AFunctionWithPartsToChooseTakesTheWordForOneAtItsEnd) {
+    for_every_function([](Function const& function) {
+        bool const takes_a_part =
+            !function.arguments.empty() && function.arguments[function.arguments.size() - 1].kind == ArgumentKind::part;
+        EXPECT_EQ(takes_a_part, has_parts_to_choose(function)) << function.name;
+        std::vector<std::string_view> names;
+        if (takes_a_part)
+            for (Language const language : languages) {
+                names.push_back(all_parts.in(language));
+                for (Part const& part : function.result.parts)
+                    names.push_back(part.name.in(language));
+            }
+        for (std::string_view const name : names) {
+            bool const is_all = std::ranges::any_of(languages, [&](Language l) { return all_parts.in(l) == name; });
+            EXPECT_NE(part_named(function, name).has_value(), is_all) << function.name << ": " << name;
         }
     });
 }
@@ -116,7 +138,7 @@ TEST(CatalogueLint, ExamplesFitTheirFunctionAndSayWhereTheyComeFrom) {
         for (Example const& example : function.examples) {
             bool const is_error = example.expected.kind == ExpectedKind::error;
             gives_a_result = gives_a_result || !is_error;
-            if (parts > 0 && example.expected.kind == ExpectedKind::block) {
+            if (parts > 0 && example.expected.kind == ExpectedKind::block) { // where all are asked for
                 EXPECT_EQ(example.expected.columns, parts) << function.name;
                 shows_its_parts = true;
             }

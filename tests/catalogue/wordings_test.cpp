@@ -164,53 +164,59 @@ TEST(Wordings, AreShortEnoughForTheWizard) {
             std::string const shown = generator::full_summary(function, language);
             EXPECT_LE(letters(shown), room_for_summary) << shown;
         });
-        for_every_argument([&](Function const&, Argument const& argument, std::string const& whose) {
-            std::string const shown = generator::full_help(argument, language);
+        for_every_argument([&](Function const& function, Argument const& argument, std::string const& whose) {
+            std::string const shown = generator::full_help(function, argument, language);
             EXPECT_LE(letters(argument.help.in(language)), room_for_help) << whose << ": " << shown;
             EXPECT_LE(letters(shown), argument.lists_names ? room_for_names : room_for_help) << whose << ": " << shown;
         });
     }
 }
 
-Argument const& argument_of(std::string_view function, std::size_t place) {
-    return find_function(function)->arguments[place];
+std::string help(std::string_view name, std::size_t place, Language language) {
+    Function const& function = *find_function(name);
+    return generator::full_help(function, function.arguments[place], language);
 }
 
 TEST(Wordings, AreCompletedInTheirLanguageByRangeUnitAndDefault) {
-    Argument const& hydrogen = argument_of("NETFROMGROSS", 1);
-    EXPECT_TRUE(generator::full_help(hydrogen, Language::english).ends_with(". Range 0 to 0.2. Left out: 0.062."));
-    EXPECT_TRUE(generator::full_help(hydrogen, Language::french).ends_with(". De 0 à 0,2. Si omis\u00a0: 0,062."));
-    EXPECT_TRUE(generator::full_help(hydrogen, Language::spanish).ends_with(". De 0 a 0,2. Si falta: 0,062."));
-    EXPECT_TRUE(generator::full_help(hydrogen, Language::swahili).ends_with(". Kuanzia 0 hadi 0.2. Ikiachwa: 0.062."));
+    EXPECT_TRUE(help("NETFROMGROSS", 1, Language::english).ends_with(". Range 0 to 0.2. Left out: 0.062."));
+    EXPECT_TRUE(help("NETFROMGROSS", 1, Language::french).ends_with(". De 0 à 0,2. Si omis\u00a0: 0,062."));
+    EXPECT_TRUE(help("NETFROMGROSS", 1, Language::spanish).ends_with(". De 0 a 0,2. Si falta: 0,062."));
+    EXPECT_TRUE(help("NETFROMGROSS", 1, Language::swahili).ends_with(". Kuanzia 0 hadi 0.2. Ikiachwa: 0.062."));
 
-    Argument const& material = argument_of("POTHEAT", 1);
     EXPECT_TRUE(
-        generator::full_help(material, Language::english).find(". Range 0.1 to 2.5, or one of \"aluminium\", ") !=
+        help("POTHEAT", 1, Language::english).find(". Range 0.1 to 2.5, or one of \"aluminium\", ") !=
         std::string::npos);
-    EXPECT_TRUE(generator::full_help(material, Language::french)
+    EXPECT_TRUE(help("POTHEAT", 1, Language::french)
                     .find(". De 0,1 à 2,5, ou au choix\u00a0: \"aluminium\", \"acier inoxydable\", ") !=
                 std::string::npos);
-    Argument const& fuel = argument_of("CALORIFICVALUE", 0);
-    EXPECT_TRUE(generator::full_help(fuel, Language::french).ends_with(", … (voir le guide des fonctions)."));
-    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 2), Language::english)
+    EXPECT_TRUE(help("CALORIFICVALUE", 0, Language::french).ends_with(", … (voir le guide des fonctions)."));
+    EXPECT_TRUE(help("WOODENERGY", 2, Language::english)
                     .ends_with(", see STOVE.CALORIFICVALUE. Range 5 to 50."));
 
-    Argument const& basis = argument_of("MOISTURE", 2);
-    EXPECT_TRUE(generator::full_help(basis, Language::spanish).ends_with(". Opciones: \"wet\" (si falta), \"dry\"."));
-    EXPECT_TRUE(generator::full_help(argument_of("BOILINGPOINTAT", 1), Language::swahili)
+    EXPECT_TRUE(help("MOISTURE", 2, Language::spanish).ends_with(". Opciones: \"wet\" (si falta), \"dry\"."));
+    EXPECT_TRUE(help("BOILINGPOINTAT", 1, Language::swahili)
                     .ends_with(" hadi 9000. Ikiachwa: usomaji unachukuliwa kama ulivyo."));
 }
 
+TEST(Wordings, ListThePartsOfTheFunctionInTheirLanguage) {
+    EXPECT_TRUE(help("BOILFORECAST", 4, Language::english)
+                    .ends_with("One of \"minutes from the first reading\", \"standard uncertainty\", \"all\". Left out: "
+                               "minutes from the first reading."))
+        << help("BOILFORECAST", 4, Language::english);
+    EXPECT_TRUE(help("TIERPROBABILITY", 3, Language::french).ends_with("\"niveau 5\", \"tout\". Si omis\u00a0: tout."))
+        << help("TIERPROBABILITY", 3, Language::french);
+}
+
 TEST(Wordings, OpenWithTheUnitOfAnArgumentAndEndWithThatOfTheResult) {
-    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 2), Language::french).starts_with("MJ/kg – Pouvoir "));
-    EXPECT_TRUE(generator::full_help(argument_of("WOODENERGY", 1), Language::english).starts_with("Share of water "));
+    EXPECT_TRUE(help("WOODENERGY", 2, Language::french).starts_with("MJ/kg – Pouvoir "));
+    EXPECT_TRUE(help("WOODENERGY", 1, Language::english).starts_with("Share of water "));
     EXPECT_TRUE(generator::full_summary(*find_function("BOILINGPOINT"), Language::english).ends_with(", °C."));
     EXPECT_TRUE(generator::full_summary(*find_function("EFFICIENCY"), Language::english).ends_with(" fuel energy."));
 }
 
 TEST(Wordings, PutTheNameOfWhatMayBeLeftOutInBrackets) {
-    EXPECT_EQ(generator::shown_name(argument_of("BOILINGPOINT", 0), Language::english), "altitude");
-    EXPECT_EQ(generator::shown_name(argument_of("BOILINGPOINT", 1), Language::french),
+    EXPECT_EQ(generator::shown_name(find_function("BOILINGPOINT")->arguments[0], Language::english), "altitude");
+    EXPECT_EQ(generator::shown_name(find_function("BOILINGPOINT")->arguments[1], Language::french),
               "[pression au niveau de la mer]");
     EXPECT_EQ(generator::signature(*find_function("WATERDENSITY"), Language::swahili), "STOVE.WATERDENSITY(halijoto)");
 }
@@ -219,7 +225,7 @@ TEST(Wordings, NameThePartsOfABlockInTheirLanguage) {
     Function const& forecast = *find_function("BOILFORECAST");
     EXPECT_TRUE(
         generator::full_summary(forecast, Language::french)
-            .ends_with(". Côte à côte\u00a0: minutes depuis la première mesure (min), incertitude-type (min)."));
+            .ends_with(". Résultats\u00a0: minutes depuis la première mesure (min), incertitude-type (min)."));
     EXPECT_TRUE(generator::full_summary(*find_function("LOGCHECK"), Language::swahili)
                     .ends_with(". Orodha: jambo, safu mlalo."));
 }

@@ -35,38 +35,41 @@ protected:
 
 TEST_F(Series, FillsARowWhenEnteredAsAnArrayFormula) {
     // Recomputed with R 4.2
-    std::vector<double> const expected{6, 660, 33.0151480, 0.0500230, 625.35273, 694.64727, 0.95};
-    auto const given = numbers(row("SERIES(B1:B6)", 'I'));
+    std::vector<double> const expected{660, 6, 33.0151480, 0.0500230, 625.35273, 694.64727, 0.95};
+    auto const given = numbers(row("SERIES(B1:B6;;\"all\")", 'I'));
     for (std::size_t i = 0; i < expected.size(); ++i)
         EXPECT_NEAR(given.at(i), expected[i], 5e-6) << "part " << i + 1;
 }
 
-TEST_F(Series, ShowsItsFirstPartInASingleCell) {
+TEST_F(Series, ShowsItsFirstPartUnlessAnotherIsNamed) {
     auto const results =
         evaluate({"=STOVE.SERIES(B1:B6)", "=STOVE.SAVING(A1:A6;B1:B6)", "=STOVE.DIFFERENCE(A1:A6;B1:B6)",
-                  "=INDEX(STOVE.SERIES(B1:B6);1;2)", "=STOVE.SAVING(A1:A6;B1:B6)*2"});
-    EXPECT_EQ(number(results[0]), 6);
+                  "=STOVE.SERIES(B1:B6;;\"N\")", "=STOVE.SAVING(A1:A6;B1:B6)*2",
+                  "=STOVE.SERIES(B1:B6;;\"écart-type\")", "=STOVE.SERIES(B1:B6;;X1)"});
+    EXPECT_EQ(number(results[0]), 660);
     EXPECT_NEAR(number(results[1]), 0.34, 1e-15);
     EXPECT_NEAR(number(results[2]), -340, 1e-12);
-    EXPECT_EQ(number(results[3]), 660);
+    EXPECT_EQ(number(results[3]), 6);
     EXPECT_NEAR(number(results[4]), 0.68, 1e-15);
+    EXPECT_NEAR(number(results[5]), 33.0151480, 5e-8);
+    EXPECT_EQ(number(results[6]), 660) << "the name stands in an empty cell";
 }
 
 TEST_F(Series, TakesTrueAndFalseForThePooledVariance) {
     // R 4.2, the t test inverted by root finding
-    auto const own = numbers(row("SAVING(A1:A6;B1:B6;;FALSE())", 'H'));
+    auto const own = numbers(row("SAVING(A1:A6;B1:B6;;FALSE();\"all\")", 'H'));
     EXPECT_NEAR(own.at(1), 0.301374887051, 5e-13);
     EXPECT_NEAR(own.at(4), 9.83880108306, 5e-12);
-    auto const pooled = numbers(row("SAVING(A1:A6;B1:B6;;TRUE())", 'H'));
+    auto const pooled = numbers(row("SAVING(A1:A6;B1:B6;;TRUE();\"all\")", 'H'));
     EXPECT_NEAR(pooled.at(1), 0.300757170876, 5e-13);
     EXPECT_EQ(pooled.at(4), 10);
 }
 
 TEST_F(Series, PassesOverEmptyCellsInsideAColumn) {
     sheet.formulas("D1", {{"640"}, {""}, {"700"}, {"655"}, {""}, {"610"}, {"690"}, {"665"}, {""}});
-    EXPECT_EQ(numbers(row("SERIES(D1:D9)", 'I')), numbers(row("SERIES(B1:B6)", 'I')));
+    EXPECT_EQ(numbers(row("SERIES(D1:D9;;\"all\")", 'I')), numbers(row("SERIES(B1:B6;;\"all\")", 'I')));
     sheet.formulas("A12", {{"640", "", "700", "655"}});
-    EXPECT_EQ(number(evaluate("=STOVE.SERIES(A12:D12)")), 3) << "a row";
+    EXPECT_EQ(number(evaluate("=STOVE.SERIES(A12:D12;;\"n\")")), 3) << "a row";
     // The sixth run stands in the eighth cell.
     sheet.formulas("D1", {{"26.1"}, {""}, {"25.8"}, {"26.4"}, {""}, {"25.9"}, {"26.2"}, {"31"}, {""}});
     EXPECT_EQ(number(evaluate("=STOVE.OUTLIER(D1:D9)")), 8);
@@ -86,7 +89,7 @@ TEST_F(Series, DoesNotPassOverTextOrErrorsInsideAColumn) {
 
 TEST_F(Series, ShowsNoLimitsWhereTheyAreUnboundedAndAllElse) {
     sheet.formulas("D1", {{"20", "400"}, {"900", "420"}});
-    auto const given = row("SAVING(D1:D2;E1:E2)", 'H');
+    auto const given = row("SAVING(D1:D2;E1:E2;;;\"all\")", 'H');
     EXPECT_EQ(given.at(1), CellValue(not_available));
     EXPECT_EQ(given.at(2), CellValue(not_available));
     EXPECT_NEAR(number(given.at(0)), 0.108695652174, 5e-13);
@@ -115,8 +118,9 @@ TEST_F(Series, AnswersForAHundredThousandRuns) {
         column.push_back({std::to_string(500 + i % 1000)}); // 500 … 1499, a hundred times
     sheet.formulas("F1", column);
     std::vector<double> parts;
-    for (CellValue const& cell : evaluate({"=STOVE.SERIES(F1:F100000)", "=INDEX(STOVE.SERIES(F1:F100000);1;2)",
-                                           "=INDEX(STOVE.SERIES(F1:F100000);1;3)", "=INDEX(STOVE.SERIES(F:F);1;3)",
+    for (CellValue const& cell : evaluate({"=STOVE.SERIES(F1:F100000;;\"n\")", "=STOVE.SERIES(F1:F100000)",
+                                           "=STOVE.SERIES(F1:F100000;;\"standard deviation\")",
+                                           "=STOVE.SERIES(F:F;;\"standard deviation\")",
                                            "=STOVE.OUTLIER(F1:F100000)", "=STOVE.SAVING(F1:F100000;F1:F100000)"}))
         parts.push_back(number(cell));
     EXPECT_EQ(parts[0], runs);

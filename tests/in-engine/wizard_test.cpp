@@ -73,7 +73,7 @@ void expect_shown(Office& office, Language language) {
                 EXPECT_EQ(utf8(description.arguments[i].Name), generator::shown_name(function.arguments[i], language))
                     << name;
                 EXPECT_EQ(utf8(description.arguments[i].Description),
-                          generator::full_help(function.arguments[i], language))
+                          generator::full_help(function, function.arguments[i], language))
                     << name;
             }
         }

@@ -1,5 +1,6 @@
 #include "logs.hpp"
 
+#include "functions/call/part.hpp"
 #include "functions/explain/explain.hpp"
 
 #include <cmath>
@@ -101,7 +102,9 @@ std::vector<Value> values_of(LogColumns const& log, std::vector<Value> more) {
 } // namespace
 
 Outcome call_log(std::string_view function, LogColumns const& log, std::vector<Value> more) {
-    return call(*find_function(function), values_of(log, std::move(more)));
+    Function const& asked = *find_function(function);
+    std::vector<Value> const values = values_of(log, std::move(more));
+    return call(asked, has_parts_to_choose(asked) ? asking_for_all(asked, values) : values);
 }
 double number_of(Outcome const& outcome) {
     if (double const* number = std::get_if<double>(&outcome))

@@ -2,6 +2,7 @@
 // Calling a catalogue function as a cell does.
 
 #include "functions/call/call.hpp"
+#include "functions/call/part.hpp"
 #include "functions/catalogue/catalogue.hpp"
 
 #include <gtest/gtest.h>
@@ -25,9 +26,11 @@ inline Outcome outcome(std::string_view name, std::vector<Value> const& argument
     return call(*function, arguments);
 }
 
-/// The values of a block side by side; empty when something else came out.
+/// All parts of a result, or the values of a list; empty when something else came out.
 inline std::vector<double> parts(std::string_view name, std::vector<Value> const& arguments) {
-    Outcome const result = outcome(name, arguments);
+    Function const& function = *find_function(name);
+    bool const asks = has_parts_to_choose(function) && arguments.size() < function.arguments.size();
+    Outcome const result = outcome(name, asks ? asking_for_all(function, arguments) : arguments);
     if (Block const* block = std::get_if<Block>(&result))
         return block->numbers;
     ADD_FAILURE() << name << " gave no block";

@@ -16,6 +16,9 @@ std::string const independence =
     "twice "
     "as far apart as the runs of one day, limits for 95 % hold the true mean in 69 of 100 cases.";
 
+std::string const others =
+    " The cell shows the first; another by its name as the last argument, part, or \"all\".";
+
 void expect_says(std::string const& text, std::string_view words) {
     EXPECT_NE(text.find(words), std::string::npos) << "'" << words << "' is not in: " << text;
 }
@@ -65,24 +68,38 @@ TEST(ExplainRepeatedRuns, AsksWhetherARunIsInAnotherUnit) {
 TEST(ExplainRepeatedRuns, NamesEveryPartOfABlock) {
     EXPECT_EQ(
         explained("SERIES", {column({640, 700, 655, 610, 690, 665})}),
-        "Fine: n 6; mean 660; standard deviation 33.0151; coefficient of variation 0.050023; lower limit 625.353; "
-        "upper limit 694.647; level 0.95. " +
-            independence);
+        "Fine: mean 660; n 6; standard deviation 33.0151; coefficient of variation 0.050023; lower limit 625.353; "
+        "upper limit 694.647; level 0.95." +
+            others + " " + independence);
     EXPECT_EQ(
         explained("DIFFERENCE", {column({1, 2, 3}), column({11, 12, 13})}),
         "Fine: difference 10; lower limit 7.73304; upper limit 12.267; p 0.000255217; degrees of freedom 4; level "
-        "0.95.");
+        "0.95." + others);
+}
+
+TEST(ExplainRepeatedRuns, SaysNothingOfOtherPartsWhereOneIsNamed) {
+    Value const runs = column({640, 700, 655, 610, 690, 665});
+    EXPECT_EQ(explained("SERIES", {runs, 0.95, std::string("upper limit")}).find(others), std::string::npos);
+    EXPECT_EQ(explained("SERIES", {runs, 0.95, std::string("median")}),
+              "part is \"median\", which is none of: \"mean\", \"n\", \"standard deviation\", \"coefficient of "
+              "variation\", \"lower limit\", \"upper limit\", \"level\", \"all\".");
+}
+
+TEST(ExplainRepeatedRuns, SaysWhereAPartBelongs) {
+    EXPECT_EQ(explained("SERIES", {column({5, 6}), std::string("upper limit")}),
+              "confidence is the text \"upper limit\"; a number is needed. \"upper limit\" is a part: it comes last, "
+              "as in SERIES(values; [confidence]; part).");
 }
 
 TEST(ExplainRepeatedRuns, SaysWhyAPartHasNoValue) {
     EXPECT_EQ(explained("SERIES", {column({-1, 1, -1, 1, -1, 1}), 0.9}),
-              "In part: n 6; mean 0; standard deviation 1.09545; coefficient of variation none; lower limit -0.901157; "
-              "upper limit 0.901157; level 0.9. The mean of values is not above 0, so that no share of it exists. " +
-                  independence);
+              "In part: mean 0; n 6; standard deviation 1.09545; coefficient of variation none; lower limit -0.901157; "
+              "upper limit 0.901157; level 0.9. The mean of values is not above 0, so that no share of it exists." +
+                  others + " " + independence);
     EXPECT_EQ(explained("SAVING", {column({20, 900}), column({400, 420})}),
               "In part: saving 0.108696; lower limit none; upper limit none; p 0.92797; degrees of freedom 1.00103; "
               "level 0.95. The limits are unbounded: the baseline scatters so much, or has so few runs, that at this "
-              "confidence its mean could be 0.");
+              "confidence its mean could be 0." + others);
 }
 
 TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {

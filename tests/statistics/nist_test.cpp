@@ -71,10 +71,10 @@ TEST(Series, HasTheCertifiedMeanAndStandardDeviationOfEverySet) {
     for (Certified const& set : certified()) {
         auto const row = parts("SERIES", {column(set.data)});
         ASSERT_EQ(row.size(), 7U) << set.name;
-        EXPECT_EQ(row[0], double(set.data.size())) << set.name;
-        EXPECT_NEAR(row[1], set.mean, 1e-15 * std::fabs(set.mean)) << set.name;
+        EXPECT_EQ(row[1], double(set.data.size())) << set.name;
+        EXPECT_NEAR(row[0], set.mean, 1e-15 * std::fabs(set.mean)) << set.name;
         EXPECT_NEAR(row[2], set.deviation, set.exactness * set.deviation) << set.name;
-        EXPECT_NEAR(lag_1_autocorrelation(set.data, row[1]), set.autocorrelation, 1e-7) << set.name;
+        EXPECT_NEAR(lag_1_autocorrelation(set.data, row[0]), set.autocorrelation, 1e-7) << set.name;
     }
 }
 
@@ -100,8 +100,8 @@ TEST(SeriesAndDifference, HaveTheCertifiedAnalysisOfVariance) {
             groups.push_back(column(numbers_of(fields[i])));
             auto const row = parts("SERIES", {groups.back()});
             ASSERT_EQ(row.size(), 7U);
-            squares += (row[0] - 1) * row[2] * row[2];
-            degrees += row[0] - 1;
+            squares += (row[1] - 1) * row[2] * row[2];
+            degrees += row[1] - 1;
         }
         EXPECT_NEAR(std::sqrt(squares / degrees), residual, 1e-9 * residual) << fields[0];
         if (groups.size() != 2)

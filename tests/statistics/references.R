@@ -44,7 +44,7 @@ paired_saving <- function(before, after, confidence) {
 
 series <- function(runs, confidence) {
   test <- t.test(runs, conf.level = confidence)
-  c(length(runs), mean(runs), sd(runs), sd(runs) / mean(runs), test$conf.int, confidence)
+  c(mean(runs), length(runs), sd(runs), sd(runs) / mean(runs), test$conf.int, confidence)
 }
 
 difference <- function(baseline, new, confidence) {

@@ -38,7 +38,7 @@ def series(runs, confidence):
     deviation = math.sqrt(variance)
     half = t_exceeded(1 - confidence, len(runs) - 1) * math.sqrt(variance / len(runs))
     variation = deviation / float(mean) if mean > 0 else None
-    return [len(runs), float(mean), deviation, variation, float(mean) - half, float(mean) + half, confidence]
+    return [float(mean), len(runs), deviation, variation, float(mean) - half, float(mean) + half, confidence]
 
 
 def difference(baseline, new, confidence):

@@ -78,7 +78,7 @@ TEST(EachRow, RefusesWhatIsNoRowOfSingleValues) {
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, Block(), 0.1})).reason, Reason::block_for_column);
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, square({1.0, 2.0, 3.0, 4.0}), 0.1})).reason,
               Reason::block_for_column);
-    for (char const* name : {"SERIES", "LOGCHECK", "EACHROW", "BUDGET"})
+    for (char const* name : {"OUTLIER", "LOGCHECK", "EACHROW", "BUDGET"})
         EXPECT_EQ(failure_in(ask("EACHROW", {std::string(name), two})).reason, Reason::several_values) << name;
     EXPECT_EQ(failure_in(ask("EACHROW", {std::string("no such"), two})).reason, Reason::unknown_name);
     for (Value const& explained_name : {Value(explain_name), Value(std::string("EACHROW")), two})

@@ -1,5 +1,6 @@
 // STOVE.MONTECARLO as a cell asks it, and what EXPLAIN says of it and, because of it, of UNCERTAINTY.
 
+#include "functions/call/part.hpp"
 #include "support/asking.hpp"
 
 #include <cmath>
@@ -13,7 +14,7 @@ Value const water = column({5.0, 20.0}), water_doubt = column({0.02, 2.0});
 enum : std::size_t { mean, uncertainty, lower, upper, without };
 
 std::vector<double> drawn(std::vector<Value> const& asked) {
-    Block const result = block(ask("MONTECARLO", asked));
+    Block const result = block(call(*find_function("MONTECARLO"), asking_for_all(*find_function("MONTECARLO"), asked)));
     EXPECT_EQ(result.rows, 1U);
     EXPECT_EQ(result.columns, 5U);
     return result.numbers;

@@ -67,7 +67,7 @@ inline Outcome series(Given const& given) {
     double const half_width =
         t_exceeded(1 - confidence, double(series.runs - 1)) * std::sqrt(series.variance_of_mean());
     double const variation = series.mean > 0 ? series.deviation() / series.mean : failure(Reason::mean_not_positive, 0);
-    return one_row({double(series.runs), series.mean, series.deviation(), variation, series.mean - half_width,
+    return one_row({series.mean, double(series.runs), series.deviation(), variation, series.mean - half_width,
                     series.mean + half_width, confidence});
 }
 

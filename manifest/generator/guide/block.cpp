@@ -39,8 +39,8 @@ void add_arguments(Sheet& sheet, Function const& function, Language language) {
     for (Argument const& argument : function.arguments) {
         std::string_view const unit = unit_of(argument.measure);
         sheet.add({text("entry-strong", argument.name.in(language)), text("entry", unit.empty() ? "–" : unit),
-                   text("entry", what_is_allowed(argument, language)),
-                   text("entry", what_leaving_out_means(argument, language)),
+                   text("entry", what_is_allowed(function, argument, language)),
+                   text("entry", what_leaving_out_means(function, argument, language)),
                    text("entry", argument.help.in(language), 4)});
     }
 }

@@ -45,7 +45,7 @@ std::string with_value(Word which, std::string_view value, Language language) {
 std::string name_of_result(Function const& function, Language language) {
     Result const& result = function.result;
     if (!result.parts.empty())
-        return with_value(result.list ? Word::a_list_of : Word::side_by_side, parts(function, language), language);
+        return with_value(result.list ? Word::a_list_of : Word::one_part_of, parts(function, language), language);
     std::string_view const unit = unit_of(result.measure);
     return std::string(result.name.in(language)) + (unit.empty() ? "" : " (" + std::string(unit) + ")");
 }
@@ -58,7 +58,7 @@ std::string what_it_gives(Function const& function, Language language) {
                   range(result.low, result.high, result.measure, language));
 }
 
-std::string what_is_allowed(Argument const& argument, Language language) {
+std::string what_is_allowed(Function const& function, Argument const& argument, Language language) {
     std::string const limits = range(argument.low, argument.high, argument.measure, language);
     switch (argument.kind) {
     case ArgumentKind::number:
@@ -69,6 +69,8 @@ std::string what_is_allowed(Argument const& argument, Language language) {
         return std::string(word(Word::a_name_below, language));
     case ArgumentKind::choice:
         return with_value(Word::one_of, choices(argument), language);
+    case ArgumentKind::part:
+        return with_value(Word::one_of, options(function, argument, language), language);
     case ArgumentKind::column:
         return with_value(Word::a_column,
                           argument.table == nullptr ? limits
@@ -89,9 +91,11 @@ std::string what_is_allowed(Argument const& argument, Language language) {
     return "";
 }
 
-std::string what_leaving_out_means(Argument const& argument, Language language) {
+std::string what_leaving_out_means(Function const& function, Argument const& argument, Language language) {
     if (!argument.optional)
         return argument.kind == ArgumentKind::rest ? "–" : std::string(word(Word::required, language));
+    if (argument.kind == ArgumentKind::part)
+        return std::string(part_unless_named(function, language));
     if (argument.kind == ArgumentKind::choice)
         return "\"" + std::string(argument.choices[0]) + "\"";
     if (!argument.absent_means.empty())

@@ -16,10 +16,10 @@ std::string name_of_result(Function const& function, Language language);
 std::string what_it_gives(Function const& function, Language language);
 
 /// "0 to 0.75", "a column or row: 0 to 105", the texts or names that it can be.
-std::string what_is_allowed(Argument const& argument, Language language);
+std::string what_is_allowed(Function const& function, Argument const& argument, Language language);
 
 /// "required", or what counts instead.
-std::string what_leaving_out_means(Argument const& argument, Language language);
+std::string what_leaving_out_means(Function const& function, Argument const& argument, Language language);
 
 /// The argument that chooses between the equations of a function that has several.
 Argument const& choice_of_equation(Function const& function);

@@ -35,7 +35,7 @@ enum class Word {
     how_many_agree,
     how_to_write_it,
     caution,
-    side_by_side,
+    one_part_of,
     a_list_of,
     from_to,
     with_range,
