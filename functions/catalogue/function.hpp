@@ -21,7 +21,7 @@ struct Result {
     Measure measure = Measure::ratio;
     double low = 0, high = 0;
     List<Part, 8> parts{};
-    bool list = false; ///< as many rows of parts, or single values where it has none, as are found
+    bool list = false;             ///< as many rows of parts, or single values where it has none, as are found
     bool all_unless_named = false; ///< no part of it says much by itself: without `part` it gives all
 };
 

@@ -71,8 +71,7 @@ std::string how_to_choose(Function const& function, std::span<Value const> value
 
 std::string about_success(Function const& function, std::span<Value const> values, Outcome const& outcome) {
     if (has_parts_to_choose(function))
-        return about_parts(function, values,
-                           std::get<Block>(call(function, asking_for_all(function, values)))) +
+        return about_parts(function, values, std::get<Block>(call(function, asking_for_all(function, values)))) +
                how_to_choose(function, values);
     Block const* block = std::get_if<Block>(&outcome);
     if (block != nullptr && function.result.parts.empty())

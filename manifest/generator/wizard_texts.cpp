@@ -18,6 +18,7 @@ constexpr std::size_t room_for_names = 180; ///< in bytes; the rest of a table s
 constexpr Wording left_out{"Left out: {}.", "Si omis\u00a0: {}.", "Si falta: {}.", "Ikiachwa: {}."};
 constexpr Wording if_left_out{" (if left out)", " (si omis)", " (si falta)", " (ikiachwa)"};
 constexpr Wording one_part_of{"Parts: {}.", "Résultats\u00a0: {}.", "Resultados: {}.", "Matokeo: {}."};
+constexpr Wording or_all{" \"{}\": all of them.", " \"{}\"\u00a0: tous.", " \"{}\": todos.", " \"{}\": yote."};
 constexpr Wording a_list_of{"A list of {}.", "Une liste\u00a0: {}.", "Una lista: {}.", "Orodha: {}."};
 
 std::string range(Argument const& argument, Language language) {
@@ -85,12 +86,15 @@ std::string_view part_unless_named(Function const& function, Language language) 
 std::string full_help(Function const& function, Argument const& argument, Language language) {
     std::string_view const unit = unit_of(argument.measure);
     std::string text = (unit.empty() ? "" : std::string(unit) + " – ") + std::string(argument.help.in(language)) + ".";
-    std::string const list = options(function, argument, language);
+    bool const is_part = argument.kind == ArgumentKind::part; // the function's own text lists them
+    std::string const list = is_part ? "" : options(function, argument, language);
     bool const has_range = has_telling_range(argument);
     if (has_range)
         text += " " + range(argument, language) + (list.empty() ? "." : "");
     if (!list.empty())
         text += filled((has_range ? or_one_of : one_of).in(language), "{}", list);
+    if (is_part)
+        text += filled(or_all.in(language), "{}", all_parts.in(language));
     std::string const fallback = default_of(function, argument, language);
     return fallback.empty() ? text : text + " " + filled(left_out.in(language), "{}", fallback);
 }

@@ -1,5 +1,6 @@
 // Every reason why a call can fail is produced by a call, and its sentence has no gap left unfilled.
 
+#include "functions/call/part.hpp"
 #include "functions/explain/explain.hpp"
 #include "functions/explain/phrases.hpp"
 #include "functions/number/meaning.hpp"
@@ -137,7 +138,9 @@ TEST(ExplainReasons, EveryReasonIsProducedByACall) {
             ADD_FAILURE() << name << " gives " << in_words(outcome) << ", not an error";
     }
     for (auto const& [name, values] : failing_in_part) {
-        Outcome const outcome = call(function_named(name), values);
+        Function const& function = function_named(name);
+        Outcome const outcome =
+            call(function, has_parts_to_choose(function) ? asking_for_all(function, values) : values);
         for (double const element : std::get<Block>(outcome).numbers)
             ++produced[failure_of(element).reason];
     }
@@ -197,7 +200,8 @@ TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {
         return explain(function_named(name), values);
     };
     EXPECT_EQ(says("SOURCE", {}), "name must be given.");
-    EXPECT_EQ(says("SOURCE", {column({5, 20})}), "name must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
+    EXPECT_EQ(says("SOURCE", {column({5, 20})}),
+              "name must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
     EXPECT_EQ(says("SOURCE", {0.0}), "name is the number 0; one of these texts is needed: the functions, fuels and pot "
                                      "materials of the README. An empty cell counts as 0.");
     EXPECT_EQ(says("UNCERTAINTY", {std::string("charcoal"), 0.15, 0.01}),

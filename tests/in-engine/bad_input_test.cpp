@@ -19,12 +19,13 @@ bool takes_anything(Argument const& argument) {
 
 /// A lone empty cell arrives as 0: where that cannot be, it is as if nothing had been given.
 bool leaves_out(Argument const& argument, double number) {
-    return number == 0 && argument.optional && (argument.kind == ArgumentKind::choice || argument.low > 0);
+    bool const is_word = argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::part;
+    return number == 0 && argument.optional && (is_word || argument.low > 0);
 }
 
 bool wants_text(Argument const& argument) {
     return argument.kind == ArgumentKind::choice || argument.kind == ArgumentKind::name ||
-           argument.kind == ArgumentKind::text;
+           argument.kind == ArgumentKind::text || argument.kind == ArgumentKind::part;
 }
 
 struct Spoilt {

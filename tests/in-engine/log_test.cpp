@@ -45,9 +45,9 @@ TEST_F(Calc, ReadsALogFromColumnsAndRows) {
     EXPECT_NEAR(number(evaluate("=STOVE.HEATLOSS({0|20};{90|80};5000;20;450)")), 2.7560, 5e-5);
 }
 
-TEST_F(Calc, ShowsAForecastAsABlockAndItsFirstPartInACell) {
+TEST_F(Calc, ShowsTheMinutesOfAForecastUnlessAllIsAskedFor) {
     sheet.formulas("A1", stopped_early());
-    sheet.array_formula("D1:E1", "=STOVE.BOILFORECAST(A1:A31;B1:B31;95;20)");
+    sheet.array_formula("D1:E1", "=STOVE.BOILFORECAST(A1:A31;B1:B31;95;20;\"all\")");
     sheet.formula("D2", "=STOVE.BOILFORECAST(A1:A31;B1:B31;95)");
     EXPECT_NEAR(number(sheet.value("D1")), 20.5021, 1e-3);
     EXPECT_GT(number(sheet.value("E1")), 0);

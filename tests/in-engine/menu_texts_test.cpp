@@ -1,4 +1,5 @@
 #include "extension/menu/commands.hpp"
+#include "tests/support/words_shut_out.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,6 +13,8 @@ TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
         for (Language const language : languages) {
             std::string_view const text = menu::text(menu::Text(place), language);
             EXPECT_FALSE(text.empty()) << english;
+            for (std::string_view const word : words_shut_out(std::string(text), language))
+                ADD_FAILURE() << "the glossary has another word for " << word << ": " << text;
             for (char const* const mark : {"%1", "%2", "~"})
                 EXPECT_EQ(text.find(mark) == std::string_view::npos, english.find(mark) == std::string_view::npos)
                     << text;

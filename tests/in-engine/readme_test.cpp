@@ -36,7 +36,8 @@ TEST_F(Calc, GivesWhatTheReadmeShows) {
         std::size_t const point = digits.find('.');
         double const decimals = point == std::string::npos ? 0 : double(digits.size() - point - 1);
         double const value = number(evaluate(formula)) * (unit == "%" ? 100 : 1);
-        EXPECT_LE(std::abs(value - std::stod(digits)), 0.5000001 * std::pow(10, -decimals)) << formula << " gives " << value;
+        EXPECT_LE(std::abs(value - std::stod(digits)), 0.5000001 * std::pow(10, -decimals))
+            << formula << " gives " << value;
     }
 }
 

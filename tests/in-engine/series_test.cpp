@@ -44,8 +44,8 @@ TEST_F(Series, FillsARowWhenEnteredAsAnArrayFormula) {
 TEST_F(Series, ShowsItsFirstPartUnlessAnotherIsNamed) {
     auto const results =
         evaluate({"=STOVE.SERIES(B1:B6)", "=STOVE.SAVING(A1:A6;B1:B6)", "=STOVE.DIFFERENCE(A1:A6;B1:B6)",
-                  "=STOVE.SERIES(B1:B6;;\"N\")", "=STOVE.SAVING(A1:A6;B1:B6)*2",
-                  "=STOVE.SERIES(B1:B6;;\"écart-type\")", "=STOVE.SERIES(B1:B6;;X1)"});
+                  "=STOVE.SERIES(B1:B6;;\"N\")", "=STOVE.SAVING(A1:A6;B1:B6)*2", "=STOVE.SERIES(B1:B6;;\"écart-type\")",
+                  "=STOVE.SERIES(B1:B6;;X1)"});
     EXPECT_EQ(number(results[0]), 660);
     EXPECT_NEAR(number(results[1]), 0.34, 1e-15);
     EXPECT_NEAR(number(results[2]), -340, 1e-12);
@@ -118,10 +118,10 @@ TEST_F(Series, AnswersForAHundredThousandRuns) {
         column.push_back({std::to_string(500 + i % 1000)}); // 500 … 1499, a hundred times
     sheet.formulas("F1", column);
     std::vector<double> parts;
-    for (CellValue const& cell : evaluate({"=STOVE.SERIES(F1:F100000;;\"n\")", "=STOVE.SERIES(F1:F100000)",
-                                           "=STOVE.SERIES(F1:F100000;;\"standard deviation\")",
-                                           "=STOVE.SERIES(F:F;;\"standard deviation\")",
-                                           "=STOVE.OUTLIER(F1:F100000)", "=STOVE.SAVING(F1:F100000;F1:F100000)"}))
+    for (CellValue const& cell :
+         evaluate({"=STOVE.SERIES(F1:F100000;;\"n\")", "=STOVE.SERIES(F1:F100000)",
+                   "=STOVE.SERIES(F1:F100000;;\"standard deviation\")", "=STOVE.SERIES(F:F;;\"standard deviation\")",
+                   "=STOVE.OUTLIER(F1:F100000)", "=STOVE.SAVING(F1:F100000;F1:F100000)"}))
         parts.push_back(number(cell));
     EXPECT_EQ(parts[0], runs);
     EXPECT_EQ(parts[1], 999.5);

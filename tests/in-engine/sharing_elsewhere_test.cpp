@@ -42,8 +42,8 @@ TEST_F(CopyForSharing, HoldsValuesInNames) {
     define(document, "Boil", "STOVE.BOILINGPOINT($Sheet1.$A$1)");
     define(document, "Twice", "Boil*2");
     define(document, "Warned", "IF(STOVE.BOILINGPOINT(99999)>1;STOVE.SOURCE(\"BOILINGPOINT\");\"low\")");
-    define(document, "Limits", "STOVE.SERIES({1;2;4})");        // a block
-    define(document, "Here", "STOVE.BOILINGPOINT($Sheet1.A1)"); // the cell at the side
+    define(document, "Limits", "STOVE.SERIES({1;2;4};;\"all\")"); // a block
+    define(document, "Here", "STOVE.BOILINGPOINT($Sheet1.A1)");   // the cell at the side
     define(document, "Mine", "$Sheet1.$A$1+1");
     Said const said = command(office_with_package(), document, "copy-for-sharing", copy);
     EXPECT_NE(said.words.find("depends on the cell: 2."), std::string::npos) << said.words;

@@ -94,7 +94,7 @@ TEST_F(Calc, PutsABudgetBesideItsValues) {
     EXPECT_EQ(text(budget[0][0]), "pot empty");
     EXPECT_EQ(text(budget[7][0]), "moisture");
     EXPECT_EQ(text(budget[9][0]), "method");
-    EXPECT_EQ(text(budget[9][1]), "");                  // left out
+    EXPECT_EQ(text(budget[9][1]), "");                      // left out
     EXPECT_EQ(text(budget[11][0]), "char calorific value"); // a default, which counts as exact
     EXPECT_EQ(budget[11][2], CellValue(0.0));
     EXPECT_EQ(budget[15][0], CellValue(not_available)); // below the block

@@ -16,8 +16,7 @@ std::string const independence =
     "twice "
     "as far apart as the runs of one day, limits for 95 % hold the true mean in 69 of 100 cases.";
 
-std::string const others =
-    " The cell shows the first; another by its name as the last argument, part, or \"all\".";
+std::string const others = " The cell shows the first; another by its name as the last argument, part, or \"all\".";
 
 void expect_says(std::string const& text, std::string_view words) {
     EXPECT_NE(text.find(words), std::string::npos) << "'" << words << "' is not in: " << text;
@@ -74,7 +73,8 @@ TEST(ExplainRepeatedRuns, NamesEveryPartOfABlock) {
     EXPECT_EQ(
         explained("DIFFERENCE", {column({1, 2, 3}), column({11, 12, 13})}),
         "Fine: difference 10; lower limit 7.73304; upper limit 12.267; p 0.000255217; degrees of freedom 4; level "
-        "0.95." + others);
+        "0.95." +
+            others);
 }
 
 TEST(ExplainRepeatedRuns, SaysNothingOfOtherPartsWhereOneIsNamed) {
@@ -99,7 +99,8 @@ TEST(ExplainRepeatedRuns, SaysWhyAPartHasNoValue) {
     EXPECT_EQ(explained("SAVING", {column({20, 900}), column({400, 420})}),
               "In part: saving 0.108696; lower limit none; upper limit none; p 0.92797; degrees of freedom 1.00103; "
               "level 0.95. The limits are unbounded: the baseline scatters so much, or has so few runs, that at this "
-              "confidence its mean could be 0." + others);
+              "confidence its mean could be 0." +
+                  others);
 }
 
 TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {

@@ -8,10 +8,8 @@ namespace hearthcell::arguments {
 inline constexpr Argument part{
     .name = "part",
     .measure = Measure::words,
-    .help = {"Which result, by its name, or \"all\" for all of them side by side",
-             "Lequel des résultats, par son nom, ou \"tout\" pour tous, côte à côte",
-             "Cuál de los resultados, por su nombre, o \"todo\" para todos, lado a lado",
-             "Tokeo lipi, kwa jina lake, au \"yote\" kwa yote kando kwa kando"},
+    .help = {"Which of the results, by its name", "Lequel des résultats, par son nom",
+             "Cuál de los resultados, por su nombre", "Tokeo lipi, kwa jina lake"},
     .kind = ArgumentKind::part,
     .optional = true,
 };

@@ -1,5 +1,7 @@
 #include "call_bytes.hpp"
 
+#include "functions/call/part.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <cstring>
@@ -69,6 +71,13 @@ Value sensible(Argument const& argument, Bytes& bytes) {
     return argument.low + (argument.high - argument.low) * double(where) / 65535;
 }
 
+/// The name of one of its results, or the word for all.
+Value a_part(Function const& function, Bytes& bytes) {
+    List<Part, 8> const& parts = function.result.parts;
+    std::size_t const which = bytes.byte() % (parts.size() + 1);
+    return std::string(which < parts.size() ? parts[which].name : all_parts);
+}
+
 Block block(Bytes& bytes) {
     Block result;
     result.rows = bytes.byte();
@@ -133,7 +142,10 @@ Value value(Function const& function, std::size_t place, Bytes& bytes) {
     case Kind8::block:
         return block(bytes);
     case Kind8::sensible:
-        return place < function.arguments.size() ? sensible(function.arguments[place], bytes) : Value();
+        if (place >= function.arguments.size())
+            return {};
+        return function.arguments[place].kind == ArgumentKind::part ? a_part(function, bytes)
+                                                                    : sensible(function.arguments[place], bytes);
     case Kind8::ramp:
         return ramp(bytes);
     case Kind8::function_name:

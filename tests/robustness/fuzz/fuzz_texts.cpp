@@ -64,6 +64,7 @@ void an_option(std::string const& text) {
                         report(text, "is another option in capitals or with blanks around it");
                 }
     keep("WATERHEAT", {1000.0, 20.0, 90.0, text});
+    keep("SERIES", {Block{3, 1, {640, 700, 655}, {}}, {}, text});
     keep("MINUTES", {1.0625, text});
     keep("PERFORMANCETIER", {text, 0.35});
     keep("UNCERTAINTY", {std::string("WATERHEAT"), Block{4, 1, {1000, 20, 90, text_in_block}, {{3, text}}},

@@ -92,16 +92,18 @@ std::vector<RandomCalls::Wanted> RandomCalls::wanted_for(Function const& functio
         }
         more = more && argument.kind != ArgumentKind::rest && chance_.happens(0.4);
         if (more)
-            wanted.push_back({&argument, chance_.happens(0.3) ? omitted : random_cell(argument)});
+            wanted.push_back({&argument, chance_.happens(0.3) ? omitted : random_cell(function, argument)});
     }
     return wanted;
 }
 
 /// Where the example says nothing.
-Cell RandomCalls::random_cell(Argument const& argument) {
+Cell RandomCalls::random_cell(Function const& function, Argument const& argument) {
     switch (argument.kind) {
     case ArgumentKind::choice:
         return argument.choices[std::size_t(chance_.below(int(argument.choices.size())))].data();
+    case ArgumentKind::part:
+        return chance_.happens(0.3) ? "all" : chance_.one_of(function.result.parts).name.english.data();
     case ArgumentKind::name:
     case ArgumentKind::number_or_name:
         return chance_.one_of(argument.table->rows).name.english.data();

@@ -20,7 +20,7 @@ private:
     };
 
     std::vector<Wanted> wanted_for(Function const& function);
-    Cell random_cell(Argument const& argument);
+    Cell random_cell(Function const& function, Argument const& argument);
     double near(double number, Argument const& argument);
     Operand sensible(Wanted const& wanted, bool nestable);
     Operand odd(bool nestable);
