@@ -15,7 +15,7 @@ constexpr std::array<Row, text_count> rows{{
     {Text::new_comparison, {"New ~comparison", "Nouvelle ~comparaison", "Nueva ~comparación", "~Ulinganisho mpya"}},
     {Text::new_log_import,
      {"New ~logger import", "Nouvelle ~lecture d’enregistreur", "Nueva ~importación de registrador",
-      "Uingizaji mpya wa ~kumbukumbu za joto"}},
+      "Uingizaji mpya wa re~kodi za halijoto"}},
     {Text::new_campaign,
      {"New campaign ~overview", "Nouvelle ~synthèse de campagne", "Nuevo resumen de ca~mpaña",
       "Muhta~sari mpya wa kampeni"}},
@@ -33,7 +33,7 @@ constexpr std::array<Row, text_count> rows{{
       "sous licence publique Mozilla 2.0 (MPL-2.0). Texte de la licence\u00a0:\n%2",
       "%1\n\nFunciones de celda para quienes ensayan cocinas de biomasa. Software libre bajo la Licencia Pública de "
       "Mozilla 2.0 (MPL-2.0). Texto de la licencia:\n%2",
-      "%1\n\nVitendakazi vya seli kwa wanaopima majiko ya kuni, mkaa na mabaki ya mimea. Ni programu huria chini ya "
+      "%1\n\nVitendakazi vya seli kwa wanaopima majiko ya kuni, makaa na mabaki ya mimea. Ni programu huria chini ya "
       "leseni ya Mozilla Public License 2.0 (MPL-2.0). Maandishi ya leseni:\n%2"}},
     {Text::old_sheets,
      {"Folder of old sheets", "Dossier des anciens classeurs", "Carpeta de las hojas antiguas",

@@ -70,7 +70,8 @@ std::string broken_by(Failure const& why, Function const& function, std::span<Va
 std::string broken_by(double number, Result const& result) {
     if (!std::isfinite(number))
         return "gives a number that is not finite";
-    bool const in_range = number >= result.low && number <= result.high;
+    // Of a function with several results each part has its own range.
+    bool const in_range = !result.parts.empty() || (number >= result.low && number <= result.high);
     return in_range ? "" : "gives a number outside its range";
 }
 
