@@ -16,6 +16,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
@@ -80,6 +81,7 @@ Office::Office(Settings const& settings) : profile_(settings), windows_(settings
         confinement_ = {std::filesystem::canonical(program_folder()).parent_path(),
                         {settings.only_folder, profile_.folder()},
                         profile_.temporary()};
+    std::signal(SIGPIPE, SIG_IGN); // LibreOffice's way to an office that has died must not take this program along
     launch();
 }
 
