@@ -101,6 +101,8 @@ inline constexpr Wording glossary[] = {
     {"to", "à", "hasta", "hadi"},
     {"row", "ligne", "fila", "safu mlalo"},
     {"finding", "constat", "hallazgo", "jambo"},
+    {"earliest", "au plus tôt", "lo más temprano", "mapema zaidi"},
+    {"latest", "au plus tard", "lo más tarde", "kwa kuchelewa zaidi"},
 
     // runs and how they scatter
     {"run", "essai", "ensayo", "jaribio"},

@@ -38,8 +38,15 @@ inline constexpr std::array<double, 2> cooling_temperatures{91.0, 79.0};
 inline constexpr std::array<double, 13> early_minutes{0., 2., 4., 6., 8., 10., 12., 14., 16., 18., 20., 22., 24.};
 inline constexpr std::array<double, 13> stopped_early{14.5,   20.253, 25.866, 31.34,  36.68,  41.889, 46.97,
                                                       51.927, 56.761, 61.477, 66.078, 70.565, 74.942};
-// The temperatures are rounded to a thousandth, which scatters by 0.3 mK.
-inline constexpr std::array<Expected, 2> the_models_boil{{{33.5987, 0.004}, {0.001, 0.001}}};
+inline constexpr std::array<Expected, 2> the_models_boil{{{33.3385, 0.2}, {0.5, 0.1}}};
+inline constexpr std::array<Expected, 4> the_boil_of_a_line{{{31.8, 0.05}, {0.1, 0.05}, {31, 0}, {32, 0}}};
+// 20 + 75 exp(-4 · 60 t/8850): a time constant of 37 minutes, of which the log lasts eleven.
+inline constexpr std::array<double, 11> ended_cooling_minutes{0, 10, 20, 30, 40, 60, 80, 120, 160, 240, 400};
+inline constexpr std::array<double, 11> ended_cooling{95,     77.186, 63.603, 53.246, 45.349, 34.737,
+                                                      28.568, 22.896, 20.979, 20.112, 20.001};
+// Carbon monoxide, read at unequal times.
+inline constexpr std::array<double, 4> unequal_minutes{0, 2, 5, 10};
+inline constexpr std::array<double, 4> levels_of_carbon_monoxide{4, 6, 12, 19.2};
 // A reading every five minutes, one of them late: 26:10 was typed as 6:10.
 inline constexpr std::array<double, 8> lost_digit_minutes{1., 6., 11., 16., 21., 6 + 10 / 60., 31., 36.};
 inline constexpr std::array<double, 8> slow_readings{17.0, 29.5, 42.0, 54.5, 67.0, 79.9, 92.0, 94.5};

@@ -55,6 +55,36 @@ TEST(HeatLoss, HasNoBiasInNoise) {
     EXPECT_LT(std::abs(mean), 4 * deviation / std::sqrt(double(logs)));
 }
 
+TEST(HeatLoss, IsFoundInACoolingThatHasEnded) {
+    // 20 + 75 exp(-4 · 60 t/8850), 2000 g, 450 J/K, every 10 min: 3.99 W/K from the first four hours and from ten.
+    for (double const until : {240.0, 600.0, 1200.0}) {
+        LogColumns log;
+        for (double minute = 0; minute <= until; minute += 10) {
+            log.minutes.push_back(minute);
+            log.temperatures.push_back(20 + 75 * std::exp(-4 * 60 * minute / 8850));
+        }
+        round_to(log, 0.1);
+        EXPECT_NEAR(number_of(call_log("HEATLOSS", log, {2000.0, 20.0, 450.0})), 3.99, 0.01) << until;
+    }
+}
+
+TEST(HeatLoss, TellsAnUncertaintyThatHolds) {
+    Random random(23);
+    double until = 0;
+    LogColumns const clean = cooling_log(5, 1, until);
+    constexpr int logs = 500;
+    int within = 0;
+    for (int i = 0; i < logs; ++i) {
+        LogColumns log = clean;
+        add_noise(log, random.uniform(0.1, 0.5), random);
+        Block const block = std::get<Block>(call_log("HEATLOSS", log, {water, 20.0, pot_capacity}));
+        within += std::abs(block.numbers.at(0) - 5) <= 2 * block.numbers.at(1) ? 1 : 0;
+    }
+    std::printf("within two standard uncertainties %.3f\n", double(within) / logs);
+    EXPECT_GE(within, 0.93 * logs);
+    EXPECT_LE(within, 0.98 * logs);
+}
+
 TEST(HeatLoss, RefusesALogThatDoesNotJustCool) {
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 5, 10, 15}, {20, 40, 60, 80}}, {water, 20.0})),
               Reason::warms_before_cooling);
@@ -81,9 +111,10 @@ TEST(HeatLoss, IsKnownHoweverNearTheWaterIsToTheAir) {
 
 TEST(HeatLoss, IsNotToldWhereTheFitDoesNotSettle) {
     // Gauss' and Newton's steps wander on these for hundreds of times; where they stood after thirty was no heat loss.
-    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30}, {38, 20, 28, 25}}, {water, 20.0})), Reason::not_cooling);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30}, {38, 20, 28, 25}}, {water, 20.0})),
+              Reason::cooling_unsettled);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30, 40}, {35, 20, 27, 23, 20}}, {water, 20.0})),
-              Reason::not_cooling);
+              Reason::cooling_unsettled);
 }
 
 TEST(HeatLoss, TellsHowTheReadingsScatter) {

@@ -107,6 +107,8 @@ Outcome call_log(std::string_view function, LogColumns const& log, std::vector<V
     return call(asked, has_parts_to_choose(asked) ? asking_for_all(asked, values) : values);
 }
 double number_of(Outcome const& outcome) {
+    if (Block const* block = std::get_if<Block>(&outcome))
+        return block->numbers.at(0);
     if (double const* number = std::get_if<double>(&outcome))
         return *number;
     ADD_FAILURE() << "no number, but reason " << int(reason_of(outcome)) << " in row " << row_of(outcome);

@@ -57,7 +57,7 @@ Block column(Readings const& readings);
 Block row(Readings const& readings);
 
 Outcome call_log(std::string_view function, LogColumns const& log, std::vector<Value> more = {});
-double number_of(Outcome const& outcome); ///< fails the test when it is none
+double number_of(Outcome const& outcome); ///< the first of several; fails the test when it is none
 Reason reason_of(Outcome const& outcome); ///< Reason::none for a result
 unsigned row_of(Outcome const& outcome);  ///< the row that a failure names
 

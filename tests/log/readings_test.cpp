@@ -105,6 +105,26 @@ TEST(WildReading, IsMeasuredFromTheLastOneThatWasNotWild) {
     EXPECT_EQ(left({20, 20, 20, 60, 20}), (Rows{1, 2, 3, 5})); // the last but one
 }
 
+TEST(WildReading, GoesUpAndDownFasterThanWaterCools) {
+    // A minute apart: 2 K and 3 K/min.
+    EXPECT_EQ(left({20, 23, 26, 37.2, 32, 35, 38, 41, 44, 47}), (Rows{1, 2, 3, 5, 6, 7, 8, 9, 10}));
+    EXPECT_EQ(left({20, 23, 26, 36.9, 32, 35, 38, 41, 44, 47}), (Rows{1, 2, 3, 4, 5, 6, 7, 8, 9, 10}));
+    EXPECT_EQ(left({20, 23, 26, 20.9, 32, 35, 38, 41, 44, 47}), (Rows{1, 2, 3, 5, 6, 7, 8, 9, 10}));
+    EXPECT_EQ(left({20, 23, 26, 21.1, 32, 35, 38, 41, 44, 47}), (Rows{1, 2, 3, 4, 5, 6, 7, 8, 9, 10}));
+    // Fresh water in the pot is no wild reading, and neither is the last of the hot.
+    EXPECT_EQ(left({87, 91, 95, 95, 20, 23, 26, 29}), (Rows{1, 2, 3, 4, 5, 6, 7, 8}));
+    // Nor a boil that is seen once.
+    EXPECT_EQ(left({80, 85, 89.5, 93.4, 92, 92, 92, 92}), (Rows{1, 2, 3, 4, 5, 6, 7, 8}));
+    // Readings that always stand off so much.
+    EXPECT_EQ(left({20, 26, 20, 26, 20, 26, 20, 26}), (Rows{1, 2, 3, 4, 5, 6, 7, 8}));
+}
+
+TEST(WildReading, IsNoFirstNoteBeforeTheFireHeatsFast) {
+    EXPECT_EQ(left({20, 95, 95, 95, 95}, 5), (Rows{1, 2, 3, 4, 5}));
+    EXPECT_EQ(left({20, 95, 95, 95, 95}, 3), (Rows{2, 3, 4, 5})); // 25 K/min
+    EXPECT_EQ(left({95, 20, 20, 20, 20}, 5), (Rows{2, 3, 4, 5}));
+}
+
 TEST(WildReading, AtAnEndIsTenKelvinsOff) {
     EXPECT_EQ(left({30, 20, 20.5, 21}), (Rows{1, 2, 3, 4}));
     EXPECT_EQ(left({30.5, 20, 20.5, 21}), (Rows{2, 3, 4}));

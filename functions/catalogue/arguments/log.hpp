@@ -18,6 +18,18 @@ inline constexpr Argument times{
     .kind = ArgumentKind::column,
     .headed = true,
 };
+inline constexpr Argument logged_values{
+    .name = "values",
+    .measure = Measure::ratio,
+    .low = -1e12,
+    .high = 1e12,
+    .help = {"What was logged, in the same rows as the times",
+             "Ce qui a été relevé, sur les mêmes lignes que les temps",
+             "Lo que se registró, en las mismas filas que los tiempos",
+             "Kilichorekodiwa, katika safu mlalo zile zile za nyakati"},
+    .kind = ArgumentKind::column,
+    .headed = true,
+};
 // What a probe in a pot of water can read. A log in °F or K leaves it at the boil at the latest.
 inline constexpr double coldest = -10, warmest = 120;
 inline constexpr Argument temperatures{
@@ -80,8 +92,10 @@ inline constexpr Wording first_reading{"the first reading", "la première mesure
                                        "kipimo cha kwanza"};
 inline constexpr Argument start_minute =
     optional(named(minute_of_log, "start minute",
-                   {"When the fire was lit, on the clock of the log", "Allumage du feu, à l’horloge du relevé",
-                    "Cuándo se encendió el fuego, según el reloj del registro", "Moto ulipowashwa, kwa saa ya rekodi"}),
+                   {"When the fire was lit, on the clock of the log: a minute, or a time of Calc",
+                    "Allumage du feu, à l’horloge du relevé\u00a0: une minute, ou une heure de Calc",
+                    "Cuándo se encendió el fuego, según el reloj del registro: un minuto, o una hora de Calc",
+                    "Moto ulipowashwa, kwa saa ya rekodi: dakika, au saa ya Calc"}),
              first_reading);
 inline constexpr Argument from_minute =
     optional(named(minute_of_log, "from minute",
@@ -98,10 +112,10 @@ inline constexpr Argument hold{
     .measure = Measure::minutes,
     .low = 0,
     .high = 60,
-    .help = {"How long the boil must last to count; 0 where the test ends with it",
-             "Durée que l’ébullition doit atteindre pour compter\u00a0; 0 si l’essai s’arrête avec elle",
-             "Cuánto debe durar la ebullición para contar; 0 si el ensayo termina con ella",
-             "Muda ambao kuchemka lazima kudumu ili kuhesabiwe; 0 jaribio likiishia hapo"},
+    .help = {"How long readings must stay together for their level to be told from them",
+             "Durée pendant laquelle les mesures doivent rester groupées pour que leur niveau compte",
+             "Cuánto deben quedarse juntas las lecturas para que su nivel cuente",
+             "Muda ambao vipimo lazima vikae pamoja ili kiwango chao kihesabiwe"},
     .optional = true,
     .fallback = 2,
 };

@@ -7,12 +7,19 @@
 #include "functions/kernels/log/heat_gain.hpp"
 #include "functions/kernels/log/heat_loss.hpp"
 #include "functions/kernels/log/slope.hpp"
+#include "functions/kernels/log/time_mean.hpp"
 #include "functions/kernels/log/wild.hpp"
 
 namespace hearthcell::kernels {
 
 inline Outcome answer(Reason reason, double result) {
     return reason == Reason::none ? Outcome(result) : Outcome(Failure{reason});
+}
+
+/// Several results side by side.
+inline Outcome answer(Reason reason, std::vector<double> results) {
+    std::size_t const count = results.size();
+    return reason == Reason::none ? Outcome(Block{1, count, std::move(results), {}}) : Outcome(Failure{reason});
 }
 
 inline Readings tame_log(Given const& given) {
@@ -41,16 +48,25 @@ inline BoilQuery boil_query(Given const& given) {
 inline Outcome answer_boil_time(Given const& given) {
     return with_log(given, [&](Log log) {
         Boil const boil = find_boil(log, boil_query(given));
-        return answer(boil.reason, boil.minutes);
+        return answer(boil.reason, std::vector{boil.minutes, boil.uncertainty, boil.earliest, boil.latest});
     });
 }
 
 inline Readings heating_stretch(Given const& given) {
-    return readings_of_stretch(read_log(*given.columns[0], *given.columns[1]), given.numbers[0], given.numbers[1]);
+    return readings_of_stretch(tame_log(given), given.numbers[0], given.numbers[1]);
 }
 inline Outcome answer_heating_rate(Given const& given) {
     Readings const stretch = heating_stretch(given);
     return stretch.failure.reason != Reason::none ? Outcome(stretch.failure) : Outcome(fit_line(stretch.log).slope);
+}
+
+/// Of any values, which no water has to make.
+inline Outcome answer_time_mean(Given const& given) {
+    Readings const readings = read_log(*given.columns[0], *given.columns[1]);
+    if (readings.failure.reason != Reason::none)
+        return readings.failure;
+    TimeMean const mean = time_mean(readings.log, given.numbers[0], given.numbers[1]);
+    return answer(mean.reason, mean.mean);
 }
 
 inline HeatGainQuery heat_gain_query(Given const& given) {
@@ -69,16 +85,14 @@ inline HeatLossQuery heat_loss_query(Given const& given) {
 inline Outcome answer_heat_loss(Given const& given) {
     return with_log(given, [&](Log log) {
         HeatLoss const loss = heat_loss(log, heat_loss_query(given));
-        return answer(loss.reason, loss.loss);
+        return answer(loss.reason, std::vector{loss.loss, loss.uncertainty});
     });
 }
 
 inline Outcome answer_forecast(Given const& given) {
-    return with_log(given, [&](Log log) -> Outcome {
-        Forecast const forecast = boil_forecast(log, given.numbers[0]);
-        if (forecast.reason != Reason::none)
-            return Failure{forecast.reason};
-        return Block{1, 2, {forecast.minutes, forecast.uncertainty}, {}};
+    return with_log(given, [&](Log log) {
+        Forecast const forecast = boil_forecast(log, given.numbers[0], given.numbers[1]);
+        return answer(forecast.reason, std::vector{forecast.minutes, forecast.uncertainty});
     });
 }
 

@@ -1,102 +1,141 @@
 #pragma once
-// When the water boils, in a log whose thermometer or boiling point may be a little out.
+// When the water boils, in a log whose thermometer or boiling point may be a little out, and how well that is known.
 //
-// The boil begins when the readings come within the tolerance of the temperature at which they settle and stay there
-// for the hold. They settle on a plateau: three minutes or more, and three readings or more, that rise or fall by less
-// than 0.2 K/min, within 3 K of the boiling point. A thermometer that reads low, a boiling point of the wrong altitude
-// or weather, and the rolling boil that is commonly called 2 K early all show as a plateau beside the boiling point.
-// Without any plateau the boiling point itself is the level, as in a log that ends soon after the boil. Among several
-// plateaus the one nearest to the boiling point counts, and none after which the readings rise by more than a
-// kelvin.
-// Slope, length, the 3 K and the default tolerance are common practice, no source.
+// The boil begins when the water comes within the tolerance of its level (level.hpp). The readings before that are
+// followed as a heating over a fire that wanders (heating.hpp) and carried on to that mark; what the first readings
+// there show confines the result. With a reading every five minutes the heating tells far more than a straight line to
+// the next reading does. The uncertainty holds the readings' scatter and rounding, the fire's wandering over the gap
+// and the level's own; nothing of a probe that lags. All limits are common practice, no source.
 
-#include "functions/kernels/log/crossing.hpp"
-#include "functions/kernels/log/line.hpp"
+#include "functions/kernels/log/level.hpp"
+#include "functions/kernels/log/moment.hpp"
 
 namespace hearthcell::kernels {
 
 namespace boil {
-inline constexpr double farthest_plateau = 3;      // K from the boiling point
-inline constexpr double flat = 0.2;                // K/min
-inline constexpr std::size_t plateau_sections = 3; // a minute each, or a reading each in a sparse log
-inline constexpr double further_rise = 1;          // K
-inline constexpr double same_level = 0.5;          // K, between sections of one plateau
-inline constexpr std::size_t most_sections = 240;  // that a level is the mean of, so that the time stays linear
+inline constexpr double watch = 0.5, falls_back = 2;     // min and K: what a boil may fall back at once
+inline constexpr std::size_t most_about_the_mark = 24;   // readings
+inline constexpr double blur = 3;                        // scatters: readings as near to the mark may be on either side
+inline constexpr double another_boil = 10;               // K that the water must have fallen before it
+inline constexpr double slowest = 0.3;                   // K/min, of a heating that no reading tells of
+inline constexpr double slow_gap = 1;                    // min between readings, from which on one tells the rate
+inline constexpr double day = 1440, longest_before = 60; // min
 } // namespace boil
 
 struct BoilQuery {
-    double boiling_point, tolerance, start_minute, hold; ///< the start may be absent: the first reading
+    double boiling_point, tolerance, start, hold; ///< the start may be absent: the first reading
 };
 
 struct Boil {
     Reason reason = Reason::none;
-    double minutes = 0;    ///< from the start minute
-    double level = absent; ///< of the plateau, where there is one
+    double minutes = 0, uncertainty = 0; ///< from the start
+    double earliest = 0, latest = 0;     ///< the readings about the boil
+    bool foretold = false;               ///< whether the heating tells, or the two readings alone
+    double rate = 0;                     ///< K/min, as it boils
+    Level level{};
+    std::size_t boils = 0; ///< that the log holds
 };
 
-/// The log cut into sections of a minute, each shown by the middle one of its readings.
-inline std::vector<Reading> sections_of(Log log) {
-    std::vector<Reading> result;
-    std::vector<double> temperatures;
-    for (std::size_t i = 0; i < log.size();) {
-        std::size_t end = i;
-        temperatures.clear();
-        for (; end < log.size() && (end == i || log[end].minute < log[i].minute + 1); ++end)
-            temperatures.push_back(log[end].temperature);
-        auto const half = temperatures.begin() + std::ptrdiff_t(temperatures.size() / 2);
-        std::ranges::nth_element(temperatures, half);
-        result.push_back({(log[i].minute + log[end - 1].minute) / 2, *half, log[i].row});
-        i = end;
-    }
-    return result;
+namespace boil {
+/// A start on the clock of the log: in minutes, or, where that lies far outside, a part of a day.
+inline double on_clock(Log log, double start) {
+    double const first = log.front().minute, last = log.back().minute;
+    double const earliest = first - std::max(longest_before, last - first);
+    for (double const minute : {start, start * day})
+        if (minute >= earliest && minute <= last)
+            return minute;
+    return absent;
 }
 
-/// The level of the plateau nearest to the boiling point; absent where there is none.
-inline double plateau_level(Log log, double boiling_point) {
-    using namespace boil;
-    std::vector<Reading> const sections = sections_of(log);
-    // What is still to come decides, so the log is read backwards: the highest level from here on.
-    std::vector<double> later(sections.size() + 1, -std::numeric_limits<double>::infinity());
-    for (std::size_t i = sections.size(); i-- > 0;)
-        later[i] = std::max(later[i + 1], sections[i].temperature);
-    double nearest = absent;
-    for (std::size_t i = 0; i + plateau_sections <= sections.size(); ++i) {
-        Line const line = fit_line(Log(sections).subspan(i, plateau_sections));
-        // A level lies within same_level of its line; twice that leaves room for rounding.
-        if (std::abs(line.slope) >= flat ||
-            std::abs(line.temperature - boiling_point) > farthest_plateau + 2 * same_level)
+/// The first reading at a temperature near which most of the next half minute stays: of a logger that is three readings
+/// or so, of which one may be wild; of notes it is that reading alone.
+inline std::size_t first_at(Log log, double temperature) {
+    for (std::size_t i = 0; i < log.size(); ++i) {
+        if (log[i].temperature < temperature)
             continue;
-        double sum = 0;
-        std::size_t end = i;
-        std::size_t const last = std::min(i + most_sections, sections.size());
-        for (; end < last && std::abs(sections[end].temperature - line.temperature) <= same_level; ++end)
-            sum += sections[end].temperature;
-        double const level = end > i ? sum / double(end - i) : line.temperature;
-        bool const last_word = later[i + 1] <= level + further_rise;
-        bool const nearer = is_absent(nearest) || std::abs(level - boiling_point) < std::abs(nearest - boiling_point);
-        if (last_word && nearer && std::abs(level - boiling_point) <= farthest_plateau)
-            nearest = level;
+        std::size_t near = 0, end = i;
+        for (; end < log.size() && log[end].minute <= log[i].minute + watch; ++end)
+            near += log[end].temperature >= temperature - falls_back ? 1 : 0;
+        if (2 * near > end - i)
+            return i;
     }
-    return nearest;
+    return log.size();
 }
+
+inline std::size_t count_boils(Log log, double mark) {
+    std::size_t count = 0;
+    bool boils = false;
+    for (Reading const& reading : log) {
+        bool const hot = reading.temperature >= mark;
+        count += hot && !boils ? 1 : 0;
+        boils = hot || (boils && reading.temperature > mark - another_boil);
+    }
+    return count;
+}
+
+/// The rate at which the readings before a mark come to it, and when; at least as fast as the bracket shows.
+inline Arrival foretold_by(Log heating, double variance, double mark, double pace) {
+    Arrival nothing{absent, absent, std::max(pace, slowest), 1};
+    if (heating.size() < 2)
+        return nothing;
+    Arrival arrived = arrival(taken_together(heating, variance), mark, heating::usual_air);
+    arrived.rate = std::max(arrived.rate, pace);
+    return arrived.never < heating::most_never ? arrived : nothing;
+}
+} // namespace boil
 
 inline Boil find_boil(Log log, BoilQuery const& query) {
-    double const start = is_absent(query.start_minute) ? log.front().minute : query.start_minute;
+    using namespace boil;
+    double const start = is_absent(query.start) ? log.front().minute : on_clock(log, query.start);
+    if (is_absent(start))
+        return {Reason::start_outside_log};
     log = between(log, start, log.back().minute);
     if (log.size() < 2)
         return {Reason::too_few_readings};
+    // How finely it is read shows while it heats.
+    std::size_t const heats_until = first_at(log, query.boiling_point - level_rules::farthest_below);
+    Fineness const fineness = fineness_of(log.first(std::max<std::size_t>(heats_until, 2)));
+    double const scatter = std::sqrt(fineness.variance);
     Boil result;
-    result.level = plateau_level(log, query.boiling_point);
-    double const temperature = (is_absent(result.level) ? query.boiling_point : result.level) - query.tolerance;
-    Crossing const reached = lasting_crossing(log, temperature, true, query.hold);
-    if (reached.kind == CrossingKind::none)
+    result.level = level_of(log, fineness, {query.boiling_point, query.tolerance, query.hold});
+    Level const& level = result.level;
+    if (level.kind == LevelKind::none)
         return {Reason::no_boil_found};
-    if (reached.kind == CrossingKind::beyond_from_start)
+    double const mark = level.temperature - query.tolerance;
+    double const seen = level.settled ? level.read - query.tolerance : std::min(mark, level.read - 2 * scatter);
+    std::size_t const at = first_at(log, seen);
+    if (at == log.size())
+        return {Reason::no_boil_found};
+    if (at == 0)
         return {Reason::boils_from_start};
-    constexpr double rounding = 1e-9; // of times that are sums of tenths
-    if (log.back().minute + rounding < reached.minute + query.hold)
-        return {Reason::boil_not_held};
-    result.minutes = reached.minute - start;
+    result.boils = count_boils(log, seen);
+    // Readings so near the mark that they may lie on either side are weighed, not followed.
+    std::size_t from = at;
+    while (from > 1 && at - from < most_about_the_mark && log[from - 1].temperature > seen - blur * scatter)
+        --from;
+    Reading const &last_below = log[from - 1], &first_there = log[at];
+    double const gap = first_there.minute - last_below.minute;
+    double const pace = (first_there.temperature - last_below.temperature - blur * scatter) / gap;
+    Arrival foretold = foretold_by(log.first(from), fineness.variance, mark, pace);
+    // A reading on the way from the mark to the level shows the rate, where the fire has weakened as nothing foretold.
+    bool const on_the_way = level.settled && level.temperature == level.read &&
+                            first_there.temperature < level.temperature - blur * scatter;
+    if (on_the_way && gap >= slow_gap)
+        foretold.rate = std::max((first_there.temperature - last_below.temperature) / gap, slowest / blur);
+    std::size_t const end = std::min(at + 2, log.size());
+    bool const falls = end > at + 1 && log[at + 1].temperature < mark;
+    Approach const near{
+        log.subspan(from, end - from),          mark, level.temperature, foretold.rate, fineness.variance,
+        falls || level.temperature > level.read};
+    double const margin = std::min(blur * scatter / foretold.rate, std::max(gap, watch));
+    Moment const moment = weighed(near, foretold, std::max(last_below.minute - margin, start),
+                                  std::min(first_there.minute + margin, log.back().minute));
+    result.minutes = moment.minute - start;
+    result.uncertainty = std::hypot(moment.uncertainty, level.uncertainty / foretold.rate);
+    result.earliest = std::min(log[at - 1].minute - start, result.minutes);
+    result.latest = std::max(first_there.minute - start, result.minutes);
+    result.foretold = !is_absent(foretold.minute);
+    result.rate = foretold.rate;
     return result;
 }
 

@@ -1,88 +1,88 @@
 #pragma once
-// When a log that stops early would have reached the boiling point, and how well that is known.
+// When a log that stops early would have boiled, and how well that is known: the minute at which the water would have
+// come within half a kelvin of the boiling point, BOILTIME's own mark.
 //
-// The heating model is fitted to the readings from a fifth of the logged rise on (before that the fire is catching).
-// The standard uncertainty is that of the fit, to first order in level, rate and decay, with the readings' own scatter;
-// where each residual resembles the next, as with a coarse display or an unsteady fire, it grows by what that
-// correlation takes from the number of readings. It tells nothing of a fire that changes after the last reading.
-// A forecast is refused where nobody could stand by it. All limits are common practice, no source.
+// The fire is followed from a third of the logged rise on (before that it may be catching) and carried on to the mark.
+// The standard uncertainty holds for a fire that goes on wandering as it did and for a probe that is out by 0.4 K; it
+// tells nothing of a probe that lags, of wood laid on or of a lid lifted after the last reading. A forecast is refused
+// where nobody could stand by it. All limits are common practice, no source.
 
 #include "functions/kernels/log/crossing.hpp"
-#include "functions/kernels/log/heating_model.hpp"
+#include "functions/kernels/log/heating.hpp"
+#include "functions/kernels/log/line.hpp"
+#include "functions/kernels/log/scatter.hpp"
 
 namespace hearthcell::kernels {
 
 namespace forecast_rules {
-inline constexpr double first_share = 0.2; // of the logged rise, which is left out
-inline constexpr std::size_t least_readings = 8;
+inline constexpr std::size_t least_readings = 4;
 inline constexpr double least_rise = 5;       // K
 inline constexpr double most_uncertain = 0.1; // of the minutes to the boil
-inline constexpr double sure = 3;             // standard uncertainties that a speeding up must show
-inline constexpr double speeding_up = 1.2;    // last rate by first rate
+inline constexpr double speeding_up = 1.3;    // of the heating rate, from the first half to the second
+inline constexpr double sure = 2;             // standard uncertainties that this must show
+inline constexpr double mark = 0.5;           // K below the boiling point
+inline constexpr double probe_offset = 0.4;   // K
 } // namespace forecast_rules
 
 struct Forecast {
     Reason reason = Reason::none;
     double minutes = 0, uncertainty = 0; ///< from the first reading
     double beyond = 0;                   ///< minutes from the last reading on
-    double last = 0;                     ///< fitted temperature at the last reading
-    HeatingFit fit{};
+    double last = 0;                     ///< temperature of the last point
+    double rate = 0;                     ///< K/min, at the boil
+    std::size_t readings = 0;
+    double span = 0; ///< min of the readings that it rests on
 };
 
+/// The readings from a third of the rise on; of a sparse log its second half, four readings at least.
 inline Log steady_heating(Log log) {
     double const first = log.front().temperature;
-    Crossing const start = lasting_crossing(log, first + forecast_rules::first_share * (highest(log) - first), true);
-    return start.kind == CrossingKind::found ? log.subspan(start.next) : log;
+    Crossing const start = lasting_crossing(log, first + heating::first_share * (highest(log) - first), true);
+    std::size_t const from = start.kind == CrossingKind::found ? start.next : 0;
+    std::size_t const least = std::max(forecast_rules::least_readings, log.size() / 2);
+    return log.size() - from >= forecast_rules::least_readings || log.size() < least ? log.subspan(from)
+                                                                                     : log.last(least);
 }
 
-/// Of the level, rate and decay to the boil's u, to first order, as a variance.
-inline double variance_at(HeatingFit const& fit, double u) {
-    double const speed = fit.rate * std::exp(-fit.decay * u); // K per unit of u
-    Vector3 const slopes{-1 / speed, -heating::shape(u, fit.decay) / speed,
-                         -fit.rate * heating::shape_by_decay(u, fit.decay) / speed};
-    double sum = 0;
-    for (std::size_t i = 0; i < 3; ++i)
-        for (std::size_t j = 0; j < 3; ++j)
-            sum += slopes[i] * slopes[j] * fit.inverse[i][j];
-    // Of few readings the scatter itself is uncertain: t-distributed, whose standard deviation this is (JCGM 101).
-    double const freedom = double(fit.readings) - 3;
-    double const of_t = freedom / (freedom - 2);
-    bool const correlated = fit.neighbours > 2 / std::sqrt(double(fit.readings));
-    double const inflation = correlated ? (1 + fit.neighbours) / (1 - fit.neighbours) : 1;
-    return sum * fit.variance * of_t * inflation;
+/// Whether the second half of the readings heats so much faster than the first that no wandering makes it.
+inline bool speeds_up(Log steady) {
+    double const middle = (steady.front().minute + steady.back().minute) / 2;
+    Log const first = between(steady, steady.front().minute, middle),
+              second = between(steady, middle, steady.back().minute);
+    if (first.size() < 2 || second.size() < 2)
+        return false;
+    Line const slow = fit_line(first), fast = fit_line(second);
+    double const more = fast.slope - forecast_rules::speeding_up * slow.slope;
+    double const doubt = std::hypot(fast.slope_uncertainty, forecast_rules::speeding_up * slow.slope_uncertainty);
+    return more > forecast_rules::sure * doubt;
 }
 
-inline bool speeds_up(HeatingFit const& fit) {
-    double const uncertainty = std::sqrt(fit.inverse[2][2] * fit.variance);
-    return fit.decay < -forecast_rules::sure * uncertainty && std::exp(-2 * fit.decay) > forecast_rules::speeding_up;
-}
-
-inline Forecast boil_forecast(Log log, double boiling_point) {
+inline Forecast boil_forecast(Log log, double boiling_point, double air) {
     using namespace forecast_rules;
+    double const target = boiling_point - mark;
     if (highest(log) - log.front().temperature < least_rise)
         return {Reason::not_heating};
-    if (lasting_crossing(log, boiling_point, true).kind != CrossingKind::none)
+    if (lasting_crossing(log, target, true).kind != CrossingKind::none)
         return {Reason::log_boils_already};
     Log const steady = steady_heating(log);
     if (steady.size() < least_readings)
         return {Reason::too_few_readings};
-    Forecast result;
-    result.fit = fit_heating(steady);
-    HeatingFit const& fit = result.fit;
-    if (speeds_up(fit) || fit.decay <= heating::least_decay)
+    if (speeds_up(steady))
         return {Reason::heating_speeds_up};
-    if (!(fit.rate > 0))
-        return {Reason::not_heating};
-    double const rise = (boiling_point - fit.level) / fit.rate;
-    if (!fit.sound || fit.decay * rise >= 1)
+    Forecast result;
+    std::vector<HeatingPoint> const points = taken_together(steady, fineness_of(steady).variance);
+    Arrival const boil = arrival(points, target, is_absent(air) ? heating::usual_air : air);
+    if (!(boil.never < heating::most_never))
         return {Reason::forecast_never_boils};
-    double const u = rise * logarithm_quotient(-fit.decay * rise);
-    result.beyond = (u - 1) * fit.half;
-    result.minutes = fit.middle + u * fit.half - log.front().minute;
-    result.last = fit.level + fit.rate * heating::shape(1, fit.decay);
-    if (result.beyond > 2 * fit.half)
+    result.readings = steady.size();
+    result.span = steady.back().minute - steady.front().minute;
+    result.rate = boil.rate;
+    result.beyond = boil.minute - log.back().minute;
+    result.minutes = boil.minute - log.front().minute;
+    result.last = points.back().temperature;
+    if (result.beyond > steady.back().minute - log.front().minute)
         return {Reason::forecast_too_far};
-    result.uncertainty = std::sqrt(variance_at(fit, u)) * fit.half;
+    result.uncertainty = std::hypot(boil.uncertainty, probe_offset / boil.rate);
     if (!(result.uncertainty <= most_uncertain * result.minutes))
         return {Reason::forecast_uncertain};
     return result;
