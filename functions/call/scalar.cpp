@@ -1,6 +1,7 @@
 #include "functions/call/scalar.hpp"
 
 #include "functions/catalogue/names.hpp"
+#include "functions/kernels/times/typed_time.hpp"
 
 #include <charconv>
 
@@ -15,6 +16,12 @@ Scalar number_in(std::string const& text) {
     if (error != std::errc() || stopped != end)
         return {absent, Reason::text_for_number};
     return {double(whole)};
+}
+
+/// Minutes since midnight.
+Scalar time_of_day(std::string const& text) {
+    double const minutes = has_one_colon(text) ? minutes_of(text, Typed::hours_and_minutes) : absent;
+    return failed(minutes) || is_absent(minutes) ? number_in(text) : Scalar{minutes};
 }
 
 Scalar chosen(Argument const& argument, std::string const& text) {
@@ -32,7 +39,7 @@ Scalar of_text(Argument const& argument, std::string const& text) {
     case ArgumentKind::number_or_name:
         return named_value(*argument.table, text);
     default:
-        return number_in(text);
+        return argument.clock ? time_of_day(text) : number_in(text);
     }
 }
 

@@ -71,6 +71,7 @@ struct Argument {
     double fallback = absent;      ///< of an optional number
     Wording absent_means{};        ///< what leaving it out means, where there is no constant default
     bool zero_is_doubtful = false; ///< 0 is allowed, but an empty cell gives the same
+    bool clock = false;            ///< of a number of minutes: a text as 9:17 is a time of day
     bool headed = false;           ///< of a column: texts above its first number are its heading
 };
 

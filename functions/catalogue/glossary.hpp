@@ -11,6 +11,7 @@ inline constexpr Wording glossary[] = {
     // place and weather
     {"altitude", "altitude", "altitud", "mwinuko"},
     {"air", "air", "aire", "hewa"},
+    {"air temperature", "température de l’air", "temperatura del aire", "halijoto ya hewa"},
     {"sea-level pressure", "pression au niveau de la mer", "presión al nivel del mar", "shinikizo usawa wa bahari"},
     {"station pressure", "pression à la station", "presión de la estación", "shinikizo la mahali"},
     {"boiling point", "point d’ébullition", "punto de ebullición", "kiwango cha kuchemka"},

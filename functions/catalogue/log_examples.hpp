@@ -44,6 +44,7 @@ inline constexpr std::array<Expected, 4> the_boil_of_a_line{{{31.8, 0.05}, {0.1,
 inline constexpr std::array<double, 11> ended_cooling_minutes{0, 10, 20, 30, 40, 60, 80, 120, 160, 240, 400};
 inline constexpr std::array<double, 11> ended_cooling{95,     77.186, 63.603, 53.246, 45.349, 34.737,
                                                       28.568, 22.896, 20.979, 20.112, 20.001};
+inline constexpr std::array<Expected, 2> loss_of_an_ended_cooling{{{3.9891, 0.001}, {0.0044, 0.0005}}};
 // Carbon monoxide, read at unequal times.
 inline constexpr std::array<double, 4> unequal_minutes{0, 2, 5, 10};
 inline constexpr std::array<double, 4> levels_of_carbon_monoxide{4, 6, 12, 19.2};
@@ -52,16 +53,21 @@ inline constexpr std::array<double, 8> lost_digit_minutes{1., 6., 11., 16., 21.,
 inline constexpr std::array<double, 8> slow_readings{17.0, 29.5, 42.0, 54.5, 67.0, 79.9, 92.0, 94.5};
 
 // Findings of LOGCHECK: the words, and the row they concern.
-inline constexpr std::array<Expected, 2> nothing_to_remark{{{"nothing to remark"}, {""}}};
-inline constexpr std::array<Expected, 2> a_lost_digit{
-    {{"The time runs backwards, from 21 to 6.17 min: did the minutes lose a digit? 26.17 min would fit."}, {6, 0}}};
+inline constexpr std::array<Expected, 4> nothing_to_remark{{{"nothing to remark"}, {""}, {""}, {""}}};
+inline constexpr std::array<Expected, 4> a_lost_digit{
+    {{"The time runs backwards, from 21 to 6.17 min: did the minutes lose a digit? 26.17 min would fit."},
+     {6, 0},
+     {""},
+     {""}}};
 inline constexpr std::array<Expected, 4> wild_and_half_empty{
     {{"A reading of 105 °C stands 80.5 K above its neighbours: no pot jumps like that."},
      {6, 0},
      {"A time without a temperature."},
      {9, 0}}};
-inline constexpr std::array<Expected, 2> above_boiling{
+inline constexpr std::array<Expected, 4> above_boiling{
     {{"Up to 94.5 °C in 6 readings from here, where water boils at 92 °C at most: check probe, altitude and weather."},
-     {33, 0}}};
+     {33, 0},
+     {""},
+     {""}}};
 
 } // namespace hearthcell::log_examples

@@ -111,16 +111,18 @@ constexpr Function functions[] = {
      .stored = "firepower",
      .summary = {"Mean power of the fire", "Puissance moyenne du feu", "Potencia media del fuego",
                  "Nguvu ya wastani ya moto"},
-     .arguments = {fuel_energy, minutes},
+     .arguments = {fuel_energy, minutes, char_energy_credit},
      .result = {.name = {"firepower", "puissance de feu", "potencia de fuego", "nguvu ya moto"},
                 .measure = Measure::power_in_kilowatts,
                 .low = 0,
                 .high = 60},
-     .kernel =
-         numeric<[]<class Real>(Real const& energy, Real const& time) { return kernels::mean_power(energy, time); }>,
-     .equations = {"fuel energy/time"},
+     .kernel = numeric<[]<class Real>(Real const& energy, Real const& time, Real const& coal) {
+         return kernels::firepower(energy, time, coal);
+     }>,
+     .equations = {"(fuel energy - char energy)/time, char only where given"},
      .sources = {definition},
      .examples = {{{8184.7896, 32}, {4.262911, 5e-7}, "8184.7896/1920, by hand"},
+                  {{8184.7896, 32, 1180}, {3.648328, 5e-7}, "7004.7896/1920, by hand"},
                   {{8184.7896, 1.25}, {Error::number}, "A firepower above 60 kW"}}},
     {.name = "COOKINGPOWER",
      .stored = "cookingPower",

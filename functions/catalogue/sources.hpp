@@ -7,6 +7,7 @@ namespace hearthcell::sources {
 
 inline constexpr Source iso_2533{"ISO 2533:1975, standard atmosphere"};
 inline constexpr Source altimeter{"WMO-No. 8, reduction by the ICAO standard column", true};
+inline constexpr Source reduction_with_air{"Hydrostatic column at the air's mean temperature, without humidity (QFF)"};
 inline constexpr Source iapws_saturation{"IAPWS R7-97(2012), region 4"};
 inline constexpr Source iapws_liquid{"IAPWS SR6-08(2011)"};
 inline constexpr Source iapws_steam{"IAPWS SR1-86(1992)"};

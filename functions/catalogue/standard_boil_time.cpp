@@ -84,8 +84,8 @@ constexpr Function functions[] = {
      .sources = {lumped_heating, iapws_liquid},
      .examples =
          {{{32, 14.5, 95.85, 16, 3600, 4, 380}, {29.121158, 5e-7}, "The closed form, computed apart"},
-          {{22.5, 24, 89.5, 23, 3000, 4, 380, 25, 100, 3600}, {31.706119, 5e-7}, "The closed form, computed apart"},
-          {{22.5, 24, 89.5, 23, 3000, 8, 380, 25, 100, 3600}, {33.138370, 5e-7}, "The closed form, computed apart"},
+          {{22.5, 24, 94.5, 23, 3000, 4, 380, 25, 98, 3500}, {27.143943, 5e-7}, "The closed form, computed apart"},
+          {{22.5, 24, 94.5, 23, 3000, 8, 380, 25, 98, 3500}, {27.279083, 5e-7}, "The closed form, computed apart"},
           {{90, 14.5, 78, 16, 3600, 14, 380}, {Error::number}, "874.7 W against a loss of 1050 W: never boils"}}},
 };
 

@@ -20,6 +20,7 @@ enum class FindingKind {
     jump,
     above_boiling,
     stuck,
+    boil,
     start,
     count // how many there are
 };
@@ -57,6 +58,8 @@ inline Block Findings::block() {
         kept.resize(most_findings);
         kept.push_back({0, "and " + std::to_string(all - most_findings) + " more"});
     }
+    if (kept.size() == 1) // Calc repeats a single row over all rows that an array formula covers
+        kept.push_back({0, ""});
     Block block{kept.size(), 2, {}, {}};
     for (Finding& finding : kept) {
         block.texts.push_back({block.numbers.size(), std::move(finding.words)});

@@ -86,6 +86,7 @@ void check_temperatures(std::vector<Reading> log, LogQuery const& query, Finding
     report_above_boiling(good, query, noise, findings);
     report_stuck(good, query, noise, findings);
     report_start(good, query, findings);
+    check_boil(good, query, findings);
 }
 
 } // namespace hearthcell::diagnosis

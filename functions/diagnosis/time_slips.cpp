@@ -182,6 +182,13 @@ void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings
 } // namespace
 
 std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings) {
+    auto const [lowest, highest_time] = std::ranges::minmax(log, {}, &Reading::minute);
+    if (lowest.minute == highest_time.minute) {
+        findings.add(FindingKind::clock, 0, [&] {
+            return "All times are " + hundredths(lowest.minute) + " min: does the clock's column hold a date alone?";
+        });
+        return {};
+    }
     double const scale = minutes_in(log, findings);
     for (Reading& reading : log)
         reading.minute *= scale;

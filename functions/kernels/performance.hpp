@@ -61,6 +61,13 @@ template <class Real> Real mean_power(Real const& energy, Real const& minutes) {
     return energy / (minutes * 60);
 }
 
+/// Mean power in kW of a fire, with the energy of the char that it left behind taken off, as the efficiency takes it.
+template <class Real> Real firepower(Real const& fuel, Real const& minutes, Real const& char_energy) {
+    if (value_of(char_energy) >= value_of(fuel))
+        return failure(Reason::char_exceeds_fuel);
+    return mean_power(Real(fuel - char_energy), minutes);
+}
+
 /// Fuel use in g per kg of water. Start, end and boiling point in °C make it the effective water of WBT 4.2.3; the
 /// standard rise in K scales it to that rise. All four may be absent: a plain division, as for a simmer.
 template <class Real>

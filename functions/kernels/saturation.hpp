@@ -32,8 +32,8 @@ template <class Real> Real boiling_point_at(Real const& pressure) {
 }
 
 /// Boiling point in °C at an altitude in m under a sea-level pressure in hPa.
-template <class Real> Real boiling_point(Real const& altitude, Real const& sea_level_pressure) {
-    return boiling_point_at(air_pressure(altitude, sea_level_pressure));
+template <class Real> Real boiling_point(Real const& altitude, Real const& sea_level_pressure, Real const& air) {
+    return boiling_point_at(air_pressure(altitude, sea_level_pressure, air));
 }
 
 /// Boiling point in °C from a station pressure in hPa. With the altitude in m it refuses a reading that the weather

@@ -52,8 +52,8 @@ TEST(EmptyCells, LeaveAnOptionalArgumentOutWhereZeroCannotBe) {
 
 TEST(EmptyCells, DoSoInTheNumbersOfACellToo) {
     Function const& boiling_point = function_named("BOILINGPOINT");
-    Scalar const altitude{1900}, empty{0};
-    EXPECT_EQ(call_numeric(boiling_point, std::array{altitude, empty}), number("BOILINGPOINT", {1900}));
+    Scalar const altitude{1900}, empty{0}, left_out{};
+    EXPECT_EQ(call_numeric(boiling_point, std::array{altitude, empty, left_out}), number("BOILINGPOINT", {1900}));
 }
 
 TEST(EmptyCells, CountAsZeroWhereZeroCanBeAndAreErrorsWhereTheArgumentIsRequired) {

@@ -249,7 +249,8 @@ TEST(CatalogueLint, EverySourceOfAFunctionIsNamed) {
     expect_outcome("SOURCE", std::array{Cell("WETBASIS")},
                    "Definition of the quantity; ISO 18134-1, oven-dry method (from memory)", "The catalogue");
     expect_outcome("SOURCE", std::array{Cell(" stove.airpressure ")},
-                   "ISO 2533:1975, standard atmosphere; WMO-No. 8, reduction by the ICAO standard column (from memory)",
+                   "ISO 2533:1975, standard atmosphere; WMO-No. 8, reduction by the ICAO standard column (from "
+                   "memory); Hydrostatic column at the air's mean temperature, without humidity (QFF)",
                    "The catalogue");
 }
 

@@ -189,12 +189,37 @@ TEST(LogLimits, TakeThePaceBeforeAStuckReadingFromThreeMinutes) {
 }
 
 TEST(LogLimits, TakeASteadyReadingForABoilWithinThreeKelvinsOfTheBoilingPoint) {
-    expect_nothing(of(stuck(74, 3, 92, 5), {95.0}));
+    expect_only(of(stuck(74, 3, 92, 5), {95.0}), "settle at 92 °C, 3 K below the boiling point", 7); // not stuck
     expect_only(of(stuck(73.9, 3, 91.9, 5), {95.0}), "stays at 91.9 °C", 7);
     expect_nothing(of(stuck(62, 3, 80, 5))); // where the boiling point is not told
     expect_only(of(stuck(61.9, 3, 79.9, 5)), "stays at 79.9 °C", 7);
     expect_nothing(of(stuck(90, 0.5, 95, 8), {95.0})); // however slowly it came to the boil
     expect_only(of(stuck(96, -1, 93, 5), {95.0}), "changed by -1 K/min before", 4); // it cools
+}
+
+TEST(LogLimits, TellWhatIsOddAboutABoil) {
+    LogColumns const boil = heating(); // 20.3 min to 94.5 °C
+    expect_nothing(check(boil, {95.0}));
+    for (double const off : {-2.9, -0.7, 0.7, 1.4}) {
+        LogColumns log = boil;
+        for (double& temperature : log.temperatures)
+            temperature += off;
+        std::string const size = off < 0 ? " K below the boiling point" : " K above the boiling point";
+        expect_only(check(log, {95.0}), tenths(std::abs(off)) + size, 22);
+    }
+    LogColumns seconds = log_of(Pot(), 1 / 6.0, 28, 95); // a logger's, left as minutes
+    round_to(seconds, 0.1);
+    for (double& minute : seconds.minutes)
+        minute *= 60;
+    expect_only(check(seconds, {95.0}), "The water boils after 12", 123);
+    expect_only(check(seconds), "The water is heated after 11", 115);
+    // Readings a quarter of an hour apart, whose heating hardly tells when it boiled.
+    LogColumns const few{{0, 15, 30, 45}, {20, 55, 95, 95}};
+    expect_only(check(few, {95.0}), "The readings about the boil lie 15 min apart, so that it is known to ±", 3);
+}
+
+TEST(LogLimits, SayOnceThatAllTimesAreTheSame) {
+    expect_only(check({{45000, 45000, 45000}, {20, 50, 90}}), "All times are 45000 min", 0);
 }
 
 TEST(LogLimits, KnowTheStartWhateverTheFirstReadingAloneSays) {

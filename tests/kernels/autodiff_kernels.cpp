@@ -8,8 +8,8 @@ namespace hearthcell::tests {
 
 std::map<std::string_view, AutodiffKernel> const& autodiff_kernels() {
     static std::map<std::string_view, AutodiffKernel> const kernels{
-        {"AIRPRESSURE", [](Autodiff const* x, Choice const*) { return kernels::air_pressure(x[0], x[1]); }},
-        {"BOILINGPOINT", [](Autodiff const* x, Choice const*) { return kernels::boiling_point(x[0], x[1]); }},
+        {"AIRPRESSURE", [](Autodiff const* x, Choice const*) { return kernels::air_pressure(x[0], x[1], x[2]); }},
+        {"BOILINGPOINT", [](Autodiff const* x, Choice const*) { return kernels::boiling_point(x[0], x[1], x[2]); }},
         {"BOILINGPOINTAT",
          [](Autodiff const* x, Choice const*) { return kernels::boiling_point_at_station(x[0], x[1]); }},
         {"WATERDENSITY", [](Autodiff const* x, Choice const*) { return kernels::liquid_density(x[0]); }},
@@ -51,7 +51,7 @@ std::map<std::string_view, AutodiffKernel> const& autodiff_kernels() {
                                                              x[7], x[8], x[9], x[10], x[11], x[12], x[13]};
              return kernels::bench_efficiency(readings, method_of(c[0]));
          }},
-        {"FIREPOWER", [](Autodiff const* x, Choice const*) { return kernels::mean_power(x[0], x[1]); }},
+        {"FIREPOWER", [](Autodiff const* x, Choice const*) { return kernels::firepower(x[0], x[1], x[2]); }},
         {"COOKINGPOWER", [](Autodiff const* x, Choice const*) { return kernels::mean_power(x[0], x[1]); }},
         {"BURNRATE", [](Autodiff const* x, Choice const*) { return x[0] / x[1]; }},
         {"SPECIFICFUEL",

@@ -181,6 +181,9 @@ TEST(BoilTime, TakesATimeOfCalcForTheStartOfALogByTheClock) {
     double const by_minute = boil_of(log, {boiling_point, Value(), 557.0}).minutes;
     EXPECT_NEAR(by_minute, truth() - 3, 0.05);
     EXPECT_NEAR(boil_of(log, {boiling_point, Value(), 557 / 1440.0}).minutes, by_minute, 1e-9);
+    for (char const* const typed : {"9:17", "09:17"})
+        EXPECT_NEAR(boil_of(log, {boiling_point, Value(), std::string(typed)}).minutes, by_minute, 1e-9);
+    EXPECT_EQ(refused(log, {boiling_point, Value(), std::string("9.17")}), Reason::text_for_number);
     EXPECT_EQ(refused(log, {boiling_point, Value(), 3.0}), Reason::start_outside_log);
     EXPECT_EQ(refused(log, {boiling_point, Value(), 700.0}), Reason::start_outside_log);
     EXPECT_NEAR(boil_of(log, {boiling_point, Value(), 500.0}).minutes, truth() + 54, 0.05); // an hour before

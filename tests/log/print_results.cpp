@@ -10,20 +10,20 @@ namespace {
 using namespace hearthcell::tests;
 
 void print_share(double share) {
-    std::printf(std::isnan(share) ? "– | " : "%.0f %% | ", 100 * share);
+    std::printf(std::isnan(share) ? " – |" : " %.0f %% |", 100 * share);
 }
 
 void print_time(double minutes) {
-    std::printf(std::isnan(minutes) ? "– / " : "%.2f / ", minutes);
+    std::printf(std::isnan(minutes) ? " – / " : " %.2f / ", minutes);
 }
 
 void print_row(AccuracyRow const& row, Accuracy const& found, bool uncertain_at_first) {
     std::printf("| %s | %.2f / %.2f | %.0f %% | %.0f %% | ", row.log.data(), found.bias, found.rms, 100 * found.within,
                 100 * found.answered);
-    std::printf("%.2f / %.2f | ", row.wanted.bias, row.wanted.rms);
+    std::printf("%.2f / %.2f |", row.wanted.bias, row.wanted.rms);
     print_share(row.wanted.within > 0 ? row.wanted.within : hearthcell::absent);
     print_time(row.at_first.bias);
-    std::printf(std::isnan(row.at_first.rms) ? "– | " : "%.2f | ", row.at_first.rms);
+    std::printf(std::isnan(row.at_first.rms) ? "– |" : "%.2f |", row.at_first.rms);
     if (uncertain_at_first)
         print_share(row.at_first.within);
     print_share(row.at_first.answered);

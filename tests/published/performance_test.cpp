@@ -79,6 +79,8 @@ TEST(Efficiency, IsNoneWhereNothingWasSpent) {
 
 PublishedTable const powers{
     {"FIREPOWER", {9592.104, 30}, {5.328947, half(1e-6)}, "9592.104/1800, by hand"},
+    {"FIREPOWER", {9592.104, 30, 1475}, {4.509502, half(1e-6)}, "8117.104/1800, by hand"},
+    {"FIREPOWER", {9592.104, 30, 9592.104}, {Error::number}, "More char than fuel"},
     {"FIREPOWER", {18000, 60}, {5, 1e-15}, "By hand"},
     {"FIREPOWER", {600, 10}, {1, 1e-15}, "By hand"},
     {"FIREPOWER", {9592.104, 30.0 / 1440}, {Error::number}, "A Calc time, a part of a day"},

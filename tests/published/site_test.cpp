@@ -152,6 +152,23 @@ TEST(BoilingPointAt, RisesWithThePressureAsTheSteamTableDoes) {
     }
 }
 
+// Computed apart; the boiling points with iapws 1.5.3, region 4.
+TEST(AirPressure, IsReducedWithTheAirsOwnTemperatureWhereThatIsGiven) {
+    struct Day {
+        double sea_level, altitude, air, station, boils_at;
+    };
+    for (Day const& day : {Day{1013.25, 1660, 19, 837.458, 94.7216}, Day{1013.25, 2355, 17, 773.447, 92.5795},
+                           Day{1013.25, 3640, 8, 662.954, 88.5069}, Day{1018, 1900, 22, 820.770, 94.1767},
+                           Day{1008, 450, -5, 952.135, 98.2406}}) {
+        EXPECT_NEAR(number("AIRPRESSURE", {day.altitude, day.sea_level, day.air}), day.station, half(1e-3));
+        EXPECT_NEAR(number("BOILINGPOINT", {day.altitude, day.sea_level, day.air}), day.boils_at, half(1e-4));
+    }
+    // psychrolib 1.1.1: 101226.5 Pa at 105 m and 17.07 °C go with 102484.0 Pa at sea level.
+    EXPECT_NEAR(number("AIRPRESSURE", {105, 1024.84, 17.07}), 1012.265, 0.02);
+    // At 15 °C less the lapse to the place both are the same column, but that its mean stands for its slope.
+    EXPECT_NEAR(number("AIRPRESSURE", {1000, 1013.25, 8.5}), number("AIRPRESSURE", {1000}), 0.1);
+}
+
 TEST(BoilingPointAt, RefusesWhatTheWeatherCannotGive) {
     // 870 and 1085 hPa are about the lowest and highest sea-level pressures on record (from memory).
     for (double const altitude : {0.0, 500.0, 1500.0, 3000.0, 5000.0}) {

@@ -90,13 +90,18 @@ inline constexpr Argument minute_of_log{
 };
 inline constexpr Wording first_reading{"the first reading", "la première mesure", "la primera lectura",
                                        "kipimo cha kwanza"};
+/// A time of day goes with a log by the clock.
+consteval Argument by_the_clock(Argument argument) {
+    argument.clock = true;
+    return argument;
+}
 inline constexpr Argument start_minute =
-    optional(named(minute_of_log, "start minute",
-                   {"When the fire was lit, on the clock of the log: a minute, or a time of Calc",
-                    "Allumage du feu, à l’horloge du relevé\u00a0: une minute, ou une heure de Calc",
-                    "Cuándo se encendió el fuego, según el reloj del registro: un minuto, o una hora de Calc",
-                    "Moto ulipowashwa, kwa saa ya rekodi: dakika, au saa ya Calc"}),
-             first_reading);
+    by_the_clock(optional(named(minute_of_log, "start minute",
+                                {"When the fire was lit, on the log's clock: a minute, or as 9:17",
+                                 "Allumage, à l’horloge du relevé\u00a0: une minute, ou une heure comme 9:17",
+                                 "Encendido, según el reloj del registro: un minuto, o una hora como 9:17",
+                                 "Moto ulipowashwa, kwa saa ya rekodi: dakika, au saa kama 9:17"}),
+                          first_reading));
 inline constexpr Argument from_minute =
     optional(named(minute_of_log, "from minute",
                    {"Where the stretch begins, on the clock of the log", "Début du tronçon, à l’horloge du relevé",

@@ -19,10 +19,10 @@ inline constexpr Argument sea_level_pressure{
     .measure = Measure::pressure,
     .low = 870,
     .high = 1085,
-    .help = {"The day's air pressure reduced to sea level (QNH), as weather reports give it",
-             "Pression du jour ramenée au niveau de la mer (QNH), donnée par la météo",
-             "Presión del día reducida al nivel del mar (QNH), según el parte del tiempo",
-             "Shinikizo la siku kwa usawa wa bahari (QNH), kutoka taarifa za hali ya hewa"},
+    .help = {"The day's pressure at sea level: QNH, or a weather report's with the air",
+             "Pression du jour au niveau de la mer\u00a0: QNH, ou celle de la météo avec l’air",
+             "Presión del día al nivel del mar: QNH, o la del parte del tiempo con el aire",
+             "Shinikizo la siku usawa wa bahari: QNH, au la hali ya hewa pamoja na hewa"},
 };
 inline constexpr Argument station_pressure{
     .name = "station pressure",
@@ -65,6 +65,12 @@ inline constexpr Argument air{
              "Temperatura del aire alrededor de la cocina", "Halijoto ya hewa inayozunguka jiko"},
     .zero_is_doubtful = true,
 };
+inline constexpr Argument air_temperature = optional(
+    named(air, "air temperature",
+          {"Air at the place, with a weather report's pressure", "Air du lieu, avec la pression de la météo",
+           "Aire del lugar, con la presión del parte del tiempo",
+           "Hewa ya mahali, pamoja na shinikizo la hali ya hewa"}),
+    {"QNH, the standard column", "QNH, la colonne normalisée", "QNH, la columna estándar", "QNH, safu sanifu"});
 inline constexpr Argument water_mass{
     .name = "water mass",
     .measure = Measure::water_mass,

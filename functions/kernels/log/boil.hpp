@@ -33,6 +33,7 @@ struct Boil {
     bool foretold = false;               ///< whether the heating tells, or the two readings alone
     double rate = 0;                     ///< K/min, as it boils
     Level level{};
+    unsigned row = 0;      ///< of the first reading at the boil
     std::size_t boils = 0; ///< that the log holds
 };
 
@@ -134,6 +135,7 @@ inline Boil find_boil(Log log, BoilQuery const& query) {
     result.uncertainty = std::hypot(moment.uncertainty, level.uncertainty / foretold.rate);
     result.earliest = std::min(log[at - 1].minute - start, result.minutes);
     result.latest = std::max(first_there.minute - start, result.minutes);
+    result.row = first_there.row;
     result.foretold = !is_absent(foretold.minute);
     result.rate = foretold.rate;
     return result;
