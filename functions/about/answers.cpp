@@ -1,5 +1,6 @@
 #include "functions/about/answers.hpp"
 
+#include "functions/about/nearest_name.hpp"
 #include "functions/catalogue/catalogue.hpp"
 #include "functions/catalogue/names.hpp"
 #include "functions/catalogue/tables.hpp"
@@ -39,6 +40,8 @@ Outcome answer_explain(std::span<Value const> given) {
     Function const* const function = find_function(name);
     if (function == nullptr) {
         auto const& [row, measure, count] = find_in_tables(name);
+        if (Function const* const nearest = count == 0 ? nearest_function(name) : nullptr)
+            return "\"" + name + "\" is no function; is it " + std::string(nearest->name) + "?";
         return count == 1 && given.size() == 1 ? Outcome(about_name(*row, measure))
                                                : Outcome(no_such_name(given.size() == 1 ? count : 0));
     }

@@ -10,6 +10,20 @@ namespace {
 
 constexpr std::string_view colon_words = "A text as 31:40 is minutes and seconds; for hours and minutes say \"hh:mm\".";
 
+/// "21.30", which is 21.3 min, and may have been meant as 21 min 30 s.
+bool may_hold_seconds(std::string_view text) {
+    constexpr std::string_view digits = "0123456789";
+    std::size_t const point = text.find_first_of(".,");
+    if (point == 0 || point == std::string_view::npos || text.size() != point + 3)
+        return false;
+    bool const is_number = text.substr(0, point).find_first_not_of(digits) == std::string_view::npos &&
+                           text.substr(point + 1).find_first_not_of(digits) == std::string_view::npos;
+    return is_number && text[point + 1] < '6';
+}
+
+constexpr std::string_view seconds_words =
+    "A text as 21.30 is 21.3 minutes; 21 minutes and 30 seconds are written 21:30.";
+
 /// A column in parts of a day into which someone typed minutes looks like this.
 bool most_are_below_noon(Block const& times) {
     std::size_t below = 0, numbers = 0;
@@ -41,6 +55,8 @@ Sentences on_column(Block const& times) {
     }
     if (std::ranges::any_of(times.texts, [](Block::Text const& text) { return has_one_colon(text.text); }))
         sentences.emplace_back(colon_words);
+    if (std::ranges::any_of(times.texts, [](Block::Text const& text) { return may_hold_seconds(text.text); }))
+        sentences.emplace_back(seconds_words);
     return sentences;
 }
 
@@ -54,7 +70,10 @@ Sentences remark_on_minutes(std::span<Value const> given) {
         return on_number(*number);
     if (Block const* block = std::get_if<Block>(&given[0]))
         return on_column(*block);
-    return has_one_colon(std::get<std::string>(given[0])) ? Sentences{std::string(colon_words)} : Sentences();
+    std::string const& text = std::get<std::string>(given[0]);
+    if (has_one_colon(text))
+        return {std::string(colon_words)};
+    return may_hold_seconds(text) ? Sentences{std::string(seconds_words)} : Sentences();
 }
 
 } // namespace hearthcell::diagnosis

@@ -39,7 +39,7 @@ void add_other_unit(Sentences& sentences, Block const& column) {
     if (farthest.ratio() < other_unit)
         return;
     std::size_t const row = std::size_t(std::ranges::find(column.numbers, farthest.value) - column.numbers.begin()) + 1;
-    sentences.push_back("Odd: values in row " + std::to_string(row) + " is " + in_words(farthest.value) +
+    sentences.push_back("Odd: row " + std::to_string(row) + " of values is " + in_words(farthest.value) +
                         ", the middle of the others " + in_words(farthest.middle) +
                         ": per cent beside a fraction, or another unit?");
 }

@@ -4,6 +4,7 @@
 #include "functions/call/scalar.hpp"
 #include "functions/call/wordy.hpp"
 #include "functions/explain/method_in_force.hpp"
+#include "functions/explain/oddities.hpp"
 #include "functions/explain/phrases.hpp"
 #include "functions/explain/slips.hpp"
 
@@ -41,15 +42,15 @@ std::string refused_result(Function const& function, std::span<Value const> valu
     return in_words(numeric->value(given.numbers.data(), given.choices.data()), function.result.measure);
 }
 
-/// Where in a column or in a matrix, counted from 1.
+/// "row 2 of ", where it is one of a column or of a matrix, counted from 1.
 std::string place_in(Argument const& argument, Value const& value, unsigned row) {
     if (row == 0)
         return "";
     Block const* block = std::get_if<Block>(&value);
     if (argument.kind != ArgumentKind::matrix || block == nullptr)
-        return " in row " + std::to_string(row);
-    return " in row " + std::to_string((row - 1) / block->columns + 1) + ", column " +
-           std::to_string((row - 1) % block->columns + 1);
+        return "row " + std::to_string(row) + " of ";
+    return "row " + std::to_string((row - 1) / block->columns + 1) + ", column " +
+           std::to_string((row - 1) % block->columns + 1) + " of ";
 }
 
 /// "SERIES(values; [confidence]; part)", for whoever has put the part elsewhere.
@@ -63,21 +64,36 @@ std::string with_part(Function const& function) {
     return text + ")";
 }
 
+/// A number in the place of an option that may be left out was probably meant for the argument behind it.
+std::string number_behind(Function const& function, std::span<Value const> values, unsigned place) {
+    std::size_t const next = place + 1;
+    bool const fits = function.arguments[place].optional && next < function.arguments.size() &&
+                      read_scalar(function.arguments[next], values[place]).reason == Reason::none &&
+                      allows(function.arguments[next], std::get<double>(values[place]));
+    return fits ? " " + std::string(function.arguments[next].name) + " stands behind " +
+                      std::string(function.arguments[place].name) + ", which may stay empty: ;;"
+                : "";
+}
+
 std::string about_argument(Function const& function, std::span<Value const> values, Failure const& why) {
     Argument const& argument = function.arguments[why.argument];
     Value const& value = value_at(values, why.argument);
     std::optional<double> const number = number_at(value, why.row);
     bool const is_number = number && !failed(*number); // a text in a column leaves a failure in its place
     std::string const given = is_number ? in_words(*number) : "\"" + text_at(value, why.row) + "\"";
-    std::string const name = std::string(argument.name) + place_in(argument, value, why.row);
+    std::string const name = place_in(argument, value, why.row) + std::string(argument.name);
     std::string sentence = filled(meaning_of(why.reason).sentence, "{argument}", name);
     bool const is_ambiguous = why.reason == Reason::ambiguous_name;
     sentence = filled(filled(sentence, "{given}", given), "{allowed}",
-                      is_ambiguous ? candidates(argument, text_at(value, why.row)) : allowed_words(function, argument));
+                      is_ambiguous                         ? candidates(argument, text_at(value, why.row))
+                      : why.reason == Reason::out_of_range ? range_of(argument) // a number was given, so no names
+                                                           : allowed_words(function, argument));
     sentence = filled(sentence, "{in row}", why.row > 0 ? " in row " + std::to_string(why.row) : "");
     bool const may_be_a_part = why.reason == Reason::text_for_number && has_parts_to_choose(function);
     if (may_be_a_part && part_named(function, text_at(value, why.row)))
         return sentence + " " + given + " is a part: it comes last, as in " + with_part(function) + ".";
+    if (why.reason == Reason::number_for_text && is_number)
+        return sentence + number_behind(function, values, why.argument);
     if (why.reason != Reason::out_of_range)
         return sentence;
     double const read = number ? *number : read_scalar(argument, value).number;
@@ -95,6 +111,8 @@ std::string about_result(Function const& function, std::span<Value const> values
         Result const& result = function.result;
         sentence = filled(sentence, "{given}", refused_result(function, values));
         sentence = filled(sentence, "{allowed}", in_words(result.low) + " to " + in_words(result.high, result.measure));
+        if (std::string const swapped = swapped_readings(function, values); !swapped.empty())
+            return sentence + " " + swapped;
         std::string_view const hint = result_hint(result.measure);
         return hint.empty() ? sentence : sentence + " " + std::string(hint);
     }

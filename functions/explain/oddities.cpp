@@ -119,6 +119,21 @@ bool station_pressure_does_not_go_with_the_altitude(Arguments const& n) {
     return implied < 950 || implied > 1050;
 }
 
+bool altitude_is_in_kilometres(Arguments const& n) {
+    double const altitude = n["altitude"];
+    return altitude > 0 && altitude < 9 && altitude != std::floor(altitude);
+}
+
+bool char_energy_is_a_mass(Arguments const& n) {
+    double const energy = n["char energy"];
+    return energy > 0 && energy < 0.02 * n["fuel energy"];
+}
+
+/// By more than a simmer lets it.
+bool water_cools_much(Arguments const& n) {
+    return n.function_name() == "USEFULHEAT" && start_of(n) - end_of(n) > 15;
+}
+
 bool sea_level_pressure_is_low(Arguments const& n) {
     return n["sea-level pressure"] < 950;
 }
@@ -141,7 +156,7 @@ bool gross_value_is_net(Arguments const& n) {
 
 bool start_is_fahrenheit(Arguments const& n) {
     double const start = start_of(n);
-    return start >= 50 && start < 80 && end_of(n) > start;
+    return start > 40 && start < 80 && end_of(n) > start;
 }
 
 bool warmer_than_boiling(Arguments const& n) {
@@ -205,6 +220,10 @@ bool tier_needs_uncertainty(Arguments const& n) {
 
 constexpr Combination combinations[] = {
     {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
+    {altitude_is_in_kilometres, "altitude has a fraction and is below 9 m; is it in kilometres?"},
+    {char_energy_is_a_mass,
+     "char energy is that of a few grams of char; is it the mass in grams? Then use STOVE.CHARENERGY."},
+    {water_cools_much, "the water is colder at the end than at the start: a simmer, or are the temperatures swapped?"},
     {station_pressure_is_from_the_forecast,
      "station pressure looks like one reduced to sea level, as forecasts and telephones give it; the reading at the "
      "place itself is needed. With the altitude it can be checked."},
@@ -242,6 +261,13 @@ constexpr Combination combinations[] = {
 };
 
 } // namespace
+
+std::string swapped_readings(Function const& function, std::span<Value const> values) {
+    Arguments const arguments(function, values);
+    return function.name == "BENCHEFFICIENCY" && end_of(arguments) < start_of(arguments)
+               ? "The water is colder at the end than at the start: are the temperatures swapped?"
+               : "";
+}
 
 Sentences oddities(Function const& function, std::span<Value const> values) {
     Sentences result;

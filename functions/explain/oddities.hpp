@@ -9,4 +9,7 @@ namespace hearthcell {
 /// A sentence each, in order of precedence: what is odd about single arguments, then about several together.
 Sentences oddities(Function const& function, std::span<Value const> values);
 
+/// On a result that cannot be, where two readings that changed places explain it; else empty.
+std::string swapped_readings(Function const& function, std::span<Value const> values);
+
 } // namespace hearthcell

@@ -23,6 +23,10 @@ std::string candidates(Argument const& argument, std::string_view name) {
     return list;
 }
 
+std::string range_of(Argument const& argument) {
+    return in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
+}
+
 std::string allowed_words(Function const& function, Argument const& argument) {
     std::string list;
     auto const add = [&list](std::string_view text) {
@@ -48,7 +52,7 @@ std::string allowed_words(Function const& function, Argument const& argument) {
     if (argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::anything ||
         argument.kind == ArgumentKind::mixed)
         return list;
-    std::string const range = in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
+    std::string const range = range_of(argument);
     return list.empty() ? range : list + ", or " + range;
 }
 

@@ -15,6 +15,9 @@ std::string cited(Source const& source);
 /// The names that an ambiguous one may stand for, each between quotation marks.
 std::string candidates(Argument const& argument, std::string_view name);
 
+/// "0 to 0.75", with the unit.
+std::string range_of(Argument const& argument);
+
 /// What an argument allows: a range with unit, or a list of texts.
 std::string allowed_words(Function const& function, Argument const& argument);
 

@@ -56,6 +56,8 @@ constexpr ValueSlip refused[] = {
 // For accepted numbers. Every one that fits is said.
 constexpr ValueSlip accepted[] = {
     {Measure::altitude, 1013, 1013.25, 1, 0, "altitude {x} is the standard air pressure in hPa; is it metres?"},
+    {Measure::altitude, 5100.01, 9000, 1 / 3.280839895, 0,
+     "altitude {x} m is higher than people live; {x} feet would be {y} m."},
     {Measure::moisture_wet, 0.3501, 0.75, 1, 0,
      "{name} {x} is that of green wood; if a pin-type meter read it, it is on dry basis: use STOVE.WETBASIS."},
     {Measure::moisture_wet, 0.0001, 0.0099, 1, 0, "{name} {x} is drier than wood in any air; {x} is {p} %."},

@@ -180,7 +180,7 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
     EXPECT_EQ(says("FIREPOWER", {std::string("0"), 30.0}), "fuel energy is \"0\", outside 1 to 10000000 kJ.")
         << "a text is no empty cell";
     EXPECT_EQ(says("FUELENERGY", {column_with_text(), 0.12, 18.5}),
-              "masses in row 2 is the text \"a bundle\"; a number is needed.");
+              "row 2 of masses is the text \"a bundle\"; a number is needed.");
     EXPECT_EQ(says("BOILINGPOINT", {1000.0, column({1013, 1020})}),
               "sea-level pressure must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
     EXPECT_EQ(says("AIRPRESSURE", {0.0, 1013.0, 5.0, 1.0}), "There are more arguments than the function takes (3).");
@@ -188,13 +188,13 @@ TEST(ExplainReasons, ASentenceSaysWhatIsWrongWhatWasGivenAndWhatIsAllowed) {
               "There are more arguments than the function takes (4).");
     EXPECT_EQ(says("FUELENERGY", {}), "masses must be given.");
     EXPECT_EQ(says("FUELENERGY", {column({300, 250}), 0.12, 18.5, omit, column({0, 260})}),
-              "More fuel is left than was laid out in row 2.");
+              "More fuel is left than was laid out in row 2; are the weighings swapped?");
     EXPECT_EQ(says("BLOCKEDDIFFERENCE", {column({1, 2}), column({1, absent}), column({1, 1}), 1.0}),
-              "variants in row 2 is empty, though that run has a result.");
+              "row 2 of variants is empty, though that run has a result.");
     EXPECT_EQ(says("EFFICIENCY", {0.5, 2e7}), "useful heat is 0.5, outside 1 to 10000000 kJ: 0.5 MJ would be 500 kJ.");
     EXPECT_EQ(says("FIREPOWER", {std::nan(""), 30.0}), "fuel energy is not a number, outside 1 to 10000000 kJ.");
     EXPECT_EQ(says("UNCERTAINTY", {std::string("WETBASIS"), 0.15, 0.01, 1.0, 2.0}),
-              "correlations in row 1 is 2, outside -1 to 1.");
+              "row 1 of correlations is 2, outside -1 to 1.");
 }
 
 TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {

@@ -21,7 +21,7 @@ TEST(ExplainSlips, TwelveForTwelvePercent) {
     expect_words({
         {"DRYMASS", {600, 12}, "moisture is 12, outside 0 to 0.75: 12 is 1200 %; type 12% or 0.12."},
         {"WETBASIS", {20}, "20 is 2000 %; type 20% or 0.2."},
-        {"FUELENERGY", {masses, per_cent, 18.5}, "moistures in row 2 is 18, outside 0 to 0.75: 18 is 1800 %;"},
+        {"FUELENERGY", {masses, per_cent, 18.5}, "row 2 of moistures is 18, outside 0 to 0.75: 18 is 1800 %;"},
         {"NETFROMGROSS", {20, 6.2}, "6.2 is 620 %; type 6.2% or 0.062."},
         {"AUXILIARYENERGY", {2, 30, 80}, "80 is 8000 %; type 80% or 0.8."},
         {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 12, 18.5}, "12 is 1200 %; type 12% or 0.12."},
@@ -38,8 +38,68 @@ TEST(ExplainSlips, KilogramsInAGramArgument) {
         {"BENCHEFFICIENCY", {800, 5800, 20, 1.0, 95, 5550, 0.4, 0.12, 18.5}, "a mass in kilograms"},
         {"CHARENERGY", {0.05}, "net char 0.05 g is very little; 0.05 kg would be 50 g."},
         {"EVAPORATIONHEAT", {0.25, 95}, "0.25 kg or L would be 250 g."},
-        {"FUELENERGY", {kilograms, moistures, 18.5}, "masses in row 1 is 0.3"},
+        {"FUELENERGY", {kilograms, moistures, 18.5}, "row 1 of masses is 0.3"},
     });
+}
+
+TEST(ExplainSlips, ReadingsThatChangedPlaces) {
+    expect_words({
+        {"BENCHEFFICIENCY",
+         {760, 4360, 95.85, 950, 14.5, 4170, 430, 0.14, 18.7},
+         "The water is colder at the end than at the start: are the temperatures swapped?"},
+        {"BENCHEFFICIENCY",
+         {760, 4170, 14.5, 950, 95.85, 4360, 430, 0.14, 18.7},
+         "Pot and water are heavier at the end than at the start; are the weighings swapped?"},
+        {"BENCHEFFICIENCY",
+         {760, 4360, 14.5, 430, 95.85, 4170, 950, 0.14, 18.7},
+         "More fuel is left than was laid out; are the weighings swapped?"},
+        {"USEFULHEAT", {5000, 93.6, 20}, "a simmer, or are the temperatures swapped?"},
+    });
+}
+
+TEST(ExplainSlips, ANumberInThePlaceOfTheMethod) {
+    expect_words({
+        {"USEFULHEAT", {5000, 20, 93.6, 250}, "mass evaporated stands behind method, which may stay empty: ;;"},
+        {"BENCHEFFICIENCY",
+         {760, 4360, 14.5, 950, 95.85, 4170, 430, 0.14, 18.7, 40},
+         "net char stands behind method, which may stay empty: ;;"},
+    });
+}
+
+TEST(ExplainSlips, CharInGramsAndAltitudesInFeetOrKilometres) {
+    expect_words({
+        {"EFFICIENCY", {2100, 9000, 50}, "is it the mass in grams? Then use STOVE.CHARENERGY."},
+        {"BOILINGPOINT", {6233}, "altitude 6233 m is higher than people live; 6233 feet would be 1899.82 m."},
+        {"BOILINGPOINT", {1.9}, "altitude has a fraction and is below 9 m; is it in kilometres?"},
+        {"USEFULHEAT", {5000, 45, 93}, "the start temperature is unusually warm; is it in °F?"},
+    });
+    EXPECT_EQ(explained("EFFICIENCY", {2100, 9000, 1180}).find("Odd"), std::string::npos);
+    EXPECT_EQ(explained("BOILINGPOINT", {2180}).find("Odd"), std::string::npos);
+    EXPECT_EQ(explained("USEFULHEAT", {5000, 32, 93}).find("Odd"), std::string::npos);
+}
+
+TEST(ExplainSlips, ANameThatIsNearlyThatOfAFunction) {
+    auto const asked = [](std::string const& name) {
+        Outcome const outcome = called("EXPLAIN", {name.c_str(), 1});
+        std::string const* const text = std::get_if<std::string>(&outcome);
+        return text != nullptr ? *text : "no text";
+    };
+    EXPECT_EQ(asked("BENCHEFICIENCY"), "\"BENCHEFICIENCY\" is no function; is it BENCHEFFICIENCY?");
+    EXPECT_EQ(asked("stove.boilingpiont"), "\"stove.boilingpiont\" is no function; is it BOILINGPOINT?");
+    for (std::string const& name :
+         {std::string("NOSUCHTHING"), std::string("X"), std::string(), std::string("SUM"), std::string(100000, 'B')})
+        EXPECT_EQ(asked(name), "no text") << name.substr(0, 20);
+}
+
+TEST(ExplainSlips, APointThatMayHaveBeenAColon) {
+    expect_words({{"MINUTES", {"21.30"}, "21 minutes and 30 seconds are written 21:30."},
+                  {"MINUTES", {"21,30"}, "21 minutes and 30 seconds are written 21:30."}});
+    for (char const* text : {"21.3", "21.75", "21"})
+        EXPECT_EQ(explained("MINUTES", {text}).find("21:30"), std::string::npos) << text;
+}
+
+TEST(ExplainSlips, AWrongNumberWhereANameMayStandShowsTheRangeOnly) {
+    EXPECT_EQ(explained("POTHEAT", {1000, 50, 20, 95}), "material is 50, outside 0.1 to 2.5 kJ/(kg K).");
 }
 
 TEST(ExplainNames, WhatANameStandsForIsSaidWithItsSource) {

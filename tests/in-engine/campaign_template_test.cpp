@@ -87,11 +87,11 @@ TEST_F(CampaignTemplate, ComparesWithTheBaselineThatIsChosen) {
 TEST_F(CampaignTemplate, SaysWhyPlacesCannotBeCompared) {
     runs.formula("C9", "");
     EXPECT_EQ(places.shown("J15"), "");
-    EXPECT_EQ(places.shown("O13"), "blocks in row 2 is empty, though that run has a result.");
+    EXPECT_EQ(places.shown("O13"), "row 2 of blocks is empty, though that run has a result.");
     runs.text("C9", "Larch Yard");
     EXPECT_EQ(places.shown("O13"), "");
     runs.text("M10", "much");
-    EXPECT_EQ(places.shown("O39"), "results in row 3 is the text \"much\"; a number is needed.");
+    EXPECT_EQ(places.shown("O39"), "row 3 of results is the text \"much\"; a number is needed.");
 }
 
 TEST_F(CampaignTemplate, NormalisesABoilTimeByItsRiseAndMass) {

@@ -96,7 +96,7 @@ TEST_F(Calc, TellsATextInALogFromAHeading) {
     sheet.text("B9", "---");
     EXPECT_EQ(evaluate("=STOVE.TIMEAT(A1:A32;B1:B32;50)"), CellValue(not_a_value));
     EXPECT_EQ(evaluate("=STOVE.EXPLAIN(\"TIMEAT\";A1:A32;B1:B32;50)"),
-              CellValue(std::string("temperatures in row 9 is the text \"---\"; a number is needed.")));
+              CellValue(std::string("row 9 of temperatures is the text \"---\"; a number is needed.")));
     EXPECT_EQ(evaluate("=STOVE.LOGCHECK(A1:A32;B1:B32)"),
               CellValue(std::string("\"---\" is a text, not a temperature.")));
     sheet.formula("B9", "=1/0");

@@ -84,7 +84,7 @@ TEST_F(Series, DoesNotPassOverTextOrErrorsInsideAColumn) {
     EXPECT_EQ(results[1], CellValue(not_a_value));
     EXPECT_EQ(results[2], CellValue(not_a_value));
     EXPECT_EQ(results[3], CellValue(CellError{504})); // Calc's own, before the function is asked
-    EXPECT_EQ(results[4], CellValue("values in row 2 is the text \"spilled\"; a number is needed."));
+    EXPECT_EQ(results[4], CellValue("row 2 of values is the text \"spilled\"; a number is needed."));
 }
 
 TEST_F(Series, ShowsNoLimitsWhereTheyAreUnboundedAndAllElse) {

@@ -66,7 +66,7 @@ TEST(ExplainOfALog, NamesTheRowOfASlip) {
     EXPECT_SAYS(explained("TIMEAT", log, {80.0}), "The time in row 8 is before that of the reading before it");
     log = boiling_log();
     log.temperatures[9] = 180;
-    EXPECT_SAYS(explained("TIMEAT", log, {80.0}), "temperatures in row 10 is 180, outside -10 to 120 °C");
+    EXPECT_SAYS(explained("TIMEAT", log, {80.0}), "row 10 of temperatures is 180, outside -10 to 120 °C");
     EXPECT_SAYS(explained("TIMEAT", log, {80.0}), "180 °F would be 82.2222 °C");
 }
 

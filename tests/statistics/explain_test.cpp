@@ -54,12 +54,12 @@ TEST(ExplainRepeatedRuns, SaysHowLittleTwoOrThreeRunsTell) {
 }
 
 TEST(ExplainRepeatedRuns, AsksWhetherARunIsInAnotherUnit) {
-    expect_says(explained("SERIES", {column({0.231, 22.4})}), "Odd: values in row");
+    expect_says(explained("SERIES", {column({0.231, 22.4})}), "Odd: row ");
     expect_says(explained("SERIES", {column({0.231, absent, 0.228, 22.4, 0.235})}),
-                "Odd: values in row 4 is 22.4, the middle of the others 0.231: per cent beside a fraction, or another "
+                "Odd: row 4 of values is 22.4, the middle of the others 0.231: per cent beside a fraction, or another "
                 "unit?");
     expect_says(explained("SERIES", {column({640, 0.655, 690, 700})}),
-                "Odd: values in row 2 is 0.655, the middle of the others 690: ");
+                "Odd: row 2 of values is 0.655, the middle of the others 690: ");
     for (std::vector<double> const& usual : {std::vector<double>{640, 655, 690}, {5, 40, 60}, {-1, 100, 100}})
         EXPECT_EQ(explained("SERIES", {column(usual)}).find("Odd"), std::string::npos);
 }
@@ -107,9 +107,9 @@ TEST(ExplainRepeatedRuns, SaysWhatIsWrong) {
     EXPECT_EQ(explained("SERIES", {column({5, absent})}),
               "values hold fewer than two runs; scatter shows from two on. Empty cells are no runs.");
     EXPECT_EQ(explained("SERIES", {Block{3, 1, {5, text_in_block, 6}, {{1, "spilled"}}}}),
-              "values in row 2 is the text \"spilled\"; a number is needed.");
+              "row 2 of values is the text \"spilled\"; a number is needed.");
     EXPECT_EQ(explained("SERIES", {column({5, 6, -3e12})}),
-              "values in row 3 is -3000000000000, outside -1000000000000 to 1000000000000.");
+              "row 3 of values is -3000000000000, outside -1000000000000 to 1000000000000.");
     EXPECT_EQ(explained("SERIES", {Block{2, 2, {5, 6, 7, 8}, {}}}),
               "values must be one row or one column, not a block of both.");
     EXPECT_EQ(explained("DIFFERENCE", {column({5, 6}), column({5})}),

@@ -35,18 +35,18 @@ TEST(ExplainUncertainty, NamesTheArgumentOfItsOwnThatIsWrong) {
     };
     says({std::string("FUELENERGY"), water, water},
          {"function name is \"FUELENERGY\"", "no equation of single numbers"});
-    says({water_mass, column({5.0, 20.0, 3.0}), column({0.0, 0.0, 0.0})}, {"values in row 3 is more than"});
+    says({water_mass, column({5.0, 20.0, 3.0}), column({0.0, 0.0, 0.0})}, {"row 3 of values is more than"});
     says({water_mass, water, column({0.02})}, {"standard uncertainties must be as many as the values"});
-    says({water_mass, water, column({0.02, -2.0})}, {"standard uncertainties in row 2 is -2, outside 0 to"});
-    says({water_mass, water, column({0.02, 200.0})}, {"standard uncertainties in row 2 is 200", "in per cent"});
+    says({water_mass, water, column({0.02, -2.0})}, {"row 2 of standard uncertainties is -2, outside 0 to"});
+    says({water_mass, water, column({0.02, 200.0})}, {"row 2 of standard uncertainties is 200", "in per cent"});
     says({water_mass, water, column({0.02, 2.0}), 0.95}, {"coverage factor is 0.95", "level of confidence"});
     says({water_mass, water, column({0.02, 2.0}), 95.0}, {"coverage factor is 95", "in per cent"});
     says({water_mass, water, column({0.02, 2.0}), 1.0, square({1.0, 0.2, 0.3, 1.0})},
-         {"correlations in row 1, column 2 is 0.2", "mirrored"});
+         {"row 1, column 2 of correlations is 0.2", "mirrored"});
     says({water_mass, water, column({0.02, 2.0}), 1.0, square({1.0, 0.2, 0.2, 0.3})},
-         {"correlations in row 2, column 2 is 0.3"});
+         {"row 2, column 2 of correlations is 0.3"});
     says({std::string("POTHEAT"), column({500.0, std::string("aluminium"), 20.0, 95.0}), column({1.0, 0.01, 0.0, 0.0})},
-         {"standard uncertainties in row 2 is 0.01", "a text or an empty cell"});
+         {"row 2 of standard uncertainties is 0.01", "a text or an empty cell"});
 }
 
 TEST(ExplainUncertainty, SaysWhenFirstOrderIsNotEnoughAndByHowMuch) {
@@ -154,9 +154,9 @@ TEST(ExplainMinutes, SaysThatOneColonIsMinutesAndSeconds) {
 TEST(ExplainMinutes, NamesTheFirstBadRowOfAColumn) {
     std::string const text =
         explained("MINUTES", {column({0.0, empty, std::string("5:00"), std::string("soon"), -1.0, 30.0})});
-    expect_says(text, {"2 of 5 could not be computed; the first: time in row 4 is \"soon\"", "the largest is 30",
+    expect_says(text, {"2 of 5 could not be computed; the first: row 4 of time is \"soon\"", "the largest is 30",
                        "is minutes and seconds"});
-    expect_says(explained("MINUTES", {column({0.0, 10.0, -1.0})}), {"1 of 3", "time in row 3 is -1"});
+    expect_says(explained("MINUTES", {column({0.0, 10.0, -1.0})}), {"1 of 3", "row 3 of time is -1"});
 }
 
 TEST(ExplainMinutes, AsksWhetherMinutesAreTypedAmongTimesOfCalc) {
