@@ -125,16 +125,53 @@ TEST_F(LoggerTemplate, TakesHeadingsAboveTheFirstReadingForNoReadings) {
     readings.text("A9", "time of logger");
     readings.text("B9", "probe 1");
     EXPECT_EQ(state(), "Readings: 2998, from minute 0 to minute 37.5.");
-    EXPECT_NEAR(number(boil.value("B23")), expected - step, 1e-9);
+    EXPECT_NEAR(number(boil.value("B23")), expected - step, 0.01);
     EXPECT_EQ(errors(), "");
+}
+
+TEST_F(LoggerTemplate, ShowsHowWellTheBoilIsKnownAndTheReadingsAboutIt) {
+    EXPECT_TRUE(boil.shown("D23").starts_with("± 0.")) << boil.shown("D23");
+    double const at = number(readings.value("F42"));
+    EXPECT_LE(number(readings.value("F43")), at);
+    EXPECT_GE(number(readings.value("F44")), at);
+    EXPECT_NEAR(number(readings.value("F44")) - number(readings.value("F43")), step, 2 * step);
+    boil.number("B16", 95.2); // measured that day
+    EXPECT_EQ(number(boil.value("B20")), 95.2);
+}
+
+TEST_F(LoggerTemplate, TakesTheLightingOfTheFireAsTheTimesAreWritten) {
+    double const expected = number(boil.value("B23"));
+    boil.number("B13", 2);
+    EXPECT_NEAR(number(boil.value("B23")), expected - 2, 0.01);
+    rewrite_times([](double minutes) { return "=0.6+" + std::to_string(minutes) + "/1440"; });
+    readings.text("F7", "clock times");
+    boil.formula("B13", "=0.6+2/1440");
+    EXPECT_NEAR(number(boil.value("B23")), expected - 2, 0.01);
+    rewrite_times([](double minutes) { return "=45000.6+" + std::to_string(minutes) + "/1440"; });
+    readings.text("F7", "date and time");
+    boil.formula("B13", "=45000.6+2/1440");
+    EXPECT_NEAR(number(boil.value("B23")), expected - 2, 0.01);
+    rewrite_times([](double minutes) { return std::to_string(minutes * 60); });
+    readings.text("F7", "seconds");
+    boil.number("B13", 120);
+    EXPECT_NEAR(number(boil.value("B23")), expected - 2, 0.01);
+}
+
+TEST_F(LoggerTemplate, CountsNumbersWithAnotherDecimalSignAsTexts) {
+    readings.text("B9", "19,3"); // above the first number, where headings stand, too
+    readings.text("B20", "19,4");
+    EXPECT_EQ(readings.value("F20"), CellValue(2.0));
+    EXPECT_EQ(readings.value("F21"), CellValue(9.0));
+    EXPECT_NE(state().find("Temperatures that are texts: 2, the first in row 9"), std::string::npos) << state();
 }
 
 TEST_F(LoggerTemplate, ForecastsTheBoilOfALogThatStopsEarly) {
     readings.formulas("A1529", empty_rows(1480)); // 19 minutes are left
     EXPECT_EQ(boil.value("B23"), CellValue(not_available));
     EXPECT_NE(boil.shown("B34").find("The log neither reaches the boiling point"), std::string::npos);
-    EXPECT_NEAR(number(boil.value("B29")), minutes_to(95.8503), 0.3);
-    EXPECT_GT(number(boil.value("B30")), 0);
+    EXPECT_NEAR(number(boil.value("B29")), minutes_to(95.8503 - 0.5), 2 * number(boil.value("B30")));
+    EXPECT_GT(number(boil.value("B30")), 0.1);
+    EXPECT_LT(number(boil.value("B30")), 1);
 }
 
 TEST_F(LoggerTemplate, SaysInWordsWhatIsNoNumber) {
@@ -174,7 +211,7 @@ TEST_F(LoggerTemplate, IsQuickWithTenThousandReadings) {
     readings.formulas("A9", rows);
     auto const begin = std::chrono::steady_clock::now();
     workbook.recalculate();
-    EXPECT_NEAR(number(boil.value("B23")), 74.5, 1e-4); // 1 K a minute to half a kelvin below 95 °C
+    EXPECT_NEAR(number(boil.value("B23")), 74.5, 0.05); // 1 K a minute to half a kelvin below 95 °C
     std::chrono::duration<double> const taken = std::chrono::steady_clock::now() - begin;
     std::printf("10000 readings: %.2f s\n", taken.count());
     EXPECT_LT(taken.count(), 10); // a busy machine is no failure

@@ -149,6 +149,53 @@ TEST_P(InEachLanguage, TheBenchRecordGivesTheMeansOfItsRuns) {
     EXPECT_EQ(workbook.sheet(1).shown("F33"), "nothing to remark");
 }
 
+TEST_P(InEachLanguage, TheFireOfTheBenchRecordIsTheOneThatItsEfficiencyCounts) {
+    // One definition of the fire: whatever the method counts of the char, efficiency × firepower is the cooking power.
+    Document const workbook = filled("bench-record");
+    for (char const* const method : {"properties", "ISO 19867-1", "WBT 4.2.3", "WBT 3"}) {
+        workbook.sheet(0).text("L6", method);
+        Sheet const results = workbook.sheet(2);
+        for (int row = 8; row <= 12; ++row) {
+            std::string const at = std::to_string(row);
+            double const efficiency = number(results.value("G" + at)), fire = number(results.value("H" + at));
+            EXPECT_NEAR(efficiency * fire, number(results.value("I" + at)), 1e-12) << method << ", row " << row;
+            if (std::string_view(method) != "ISO 19867-1") { // which defines no equivalent dry fuel
+                EXPECT_NEAR(number(results.value("J" + at)),
+                            number(results.value("K" + at)) / number(results.value("C" + at)), 1e-9);
+            }
+        }
+    }
+}
+
+TEST_P(InEachLanguage, TheBoilingPointMeasuredThatDayGoesBeforeTheComputedOne) {
+    Document const workbook = filled("bench-record");
+    workbook.sheet(0).number("C12", 95.6);
+    EXPECT_EQ(named(workbook, "boiling_point"), 95.6);
+    EXPECT_EQ(workbook.sheet(0).shown("A14"),
+              said("The boiling point measured that day is used.", GetParam(), "bench-record"));
+    workbook.sheet(0).text("C9", ""); // no altitude is needed then
+    EXPECT_EQ(named(workbook, "boiling_point"), 95.6);
+    EXPECT_GT(named(workbook, "efficiency"), 0.2);
+}
+
+TEST_P(InEachLanguage, TheTypedBoilIsTheResultAndTheLogItsCheck) {
+    Document const workbook = filled("bench-record");
+    Sheet const heating = workbook.sheet(1);
+    for (std::string const run : {"33", "34", "35"}) {
+        double const log = number(heating.value("C" + run)), typed = number(heating.value("E" + run));
+        double const uncertainty = number(heating.value("D" + run));
+        EXPECT_GT(uncertainty, 0.03) << run;
+        EXPECT_LT(uncertainty, 0.5) << run;
+        EXPECT_LT(std::abs(log - typed), 2 * uncertainty + 0.5) << run;
+    }
+    workbook.sheet(0).text("K18", "26:00");
+    EXPECT_EQ(heating.shown("F33"),
+              said("The boil of the log and the typed one lie further apart than the log leaves in "
+                   "doubt: check both.",
+                   GetParam(), "bench-record"));
+    EXPECT_NEAR(number(workbook.sheet(2).value("B8")), 26, 1e-9);
+}
+
 TEST_P(InEachLanguage, TheComparisonGivesTheSavings) {
     Document const workbook = filled("comparison");
     EXPECT_NEAR(named(workbook, "fuel_saving"), 1 - 105.58 / 121.32, 1e-12); // means by hand
@@ -176,10 +223,10 @@ TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
     EXPECT_EQ(workbook.sheet(2).shown("G9"), "");
 
     sheet.text("C9", ""); // the altitude
-    EXPECT_EQ(sheet.shown("A13"), in_language("Missing: the altitude, or the pressure read at the place."));
+    EXPECT_EQ(sheet.shown("A14"), in_language("Missing: the altitude, or the pressure read at the place."));
     EXPECT_EQ(sheet.shown("B32"), in_language("Stove, place, fuel or settings are not filled yet."));
     sheet.text("C9", "high up");
-    EXPECT_EQ(sheet.shown("A13"), in_language("Altitude and pressures: a number is needed, not a text."));
+    EXPECT_EQ(sheet.shown("A14"), in_language("Altitude and pressures: a number is needed, not a text."));
     EXPECT_EQ(errors_on(workbook, 0) + errors_on(workbook, 2), "");
 }
 
