@@ -6,11 +6,9 @@
 
 #include <com/sun/star/awt/AsyncCallback.hpp>
 #include <com/sun/star/awt/XCallback.hpp>
-#include <com/sun/star/awt/XTopWindow.hpp>
-#include <com/sun/star/awt/XTopWindowListener.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XTerminateListener.hpp>
-#include <cppuhelper/implbase4.hxx>
+#include <cppuhelper/implbase2.hxx>
 #include <cppuhelper/weakref.hxx>
 #include <osl/file.hxx>
 #include <rtl/ref.hxx>
@@ -23,13 +21,17 @@
 namespace css = com::sun::star;
 using css::uno::Any;
 using css::uno::Reference;
-using css::uno::UNO_QUERY_THROW;
 using rtl::OUString;
 
 namespace hearthcell::menu {
 namespace {
 
 constexpr int with_problems = 1, stopped = 128 + SIGINT; // exit statuses of the program
+
+/// How far the program is.
+struct Progress {
+    sal_Int32 done = 0, all = -1, problems = 0; // all: -1 as long as nobody knows
+};
 
 /// A line such as {"all":300,"done":5,"problems":0}; false where it is something else.
 bool read_progress(std::string const& line, Progress& progress) {
@@ -40,8 +42,7 @@ bool read_progress(std::string const& line, Progress& progress) {
     return true;
 }
 
-class Job final : public cppu::WeakImplHelper4<css::awt::XCallback, css::awt::XActionListener,
-                                               css::awt::XTopWindowListener, css::frame::XTerminateListener> {
+class Job final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
     Job(Surroundings const& around, OUString const& folder, std::unique_ptr<ArchiveProgram> work)
         : surroundings_(around), results_(folder), program_(std::move(work)), frame_(around.frame) {
@@ -53,10 +54,10 @@ public:
         callbacks_ = css::awt::AsyncCallback::create(surroundings_.context);
         desktop_ = css::frame::Desktop::create(surroundings_.context);
         desktop_->addTerminateListener(this);
-        if (!surroundings_.unattended) {
-            dialog_ = std::make_unique<ProgressDialog>(surroundings_, results_, this);
-            Reference<css::awt::XTopWindow>(dialog_->window(), UNO_QUERY_THROW)->addTopWindowListener(this);
-        }
+        if (!surroundings_.unattended)
+            dialog_ =
+                std::make_unique<ProgressDialog>(surroundings_, surroundings_.say(Text::recalculating), results_,
+                                                 surroundings_.say(Text::looking_for_workbooks), [this] { stop(); });
         // Not waited for: it may wait for the office while the office would wait for it.
         std::thread([self = rtl::Reference<Job>(this)] { self->follow(); }).detach();
     }
@@ -70,18 +71,9 @@ public:
         }
         if (bool ended = false; (news >>= ended) && ended)
             finish();
-        else if (dialog_)
-            dialog_->show(progress);
+        else
+            show_progress(progress);
     }
-
-    void SAL_CALL actionPerformed(css::awt::ActionEvent const&) override { stop(); }
-    void SAL_CALL windowClosing(css::lang::EventObject const&) override { stop(); }
-    void SAL_CALL windowOpened(css::lang::EventObject const&) override {}
-    void SAL_CALL windowClosed(css::lang::EventObject const&) override {}
-    void SAL_CALL windowMinimized(css::lang::EventObject const&) override {}
-    void SAL_CALL windowNormalized(css::lang::EventObject const&) override {}
-    void SAL_CALL windowActivated(css::lang::EventObject const&) override {}
-    void SAL_CALL windowDeactivated(css::lang::EventObject const&) override {}
 
     void SAL_CALL queryTermination(css::lang::EventObject const&) override {}
     void SAL_CALL notifyTermination(css::lang::EventObject const&) override {
@@ -114,10 +106,22 @@ private:
         }
     }
 
+    void show_progress(Progress const& progress) {
+        if (!dialog_ || progress.all < 0)
+            return;
+        dialog_->show(progress.done, progress.all,
+                      progress.done == progress.all
+                          ? surroundings_.say(Text::writing_reports)
+                          : surroundings_.say(Text::workbooks_done, OUString::number(progress.done),
+                                              OUString::number(progress.all)));
+        if (progress.problems > 0)
+            dialog_->remark(surroundings_.say(Text::problems_so_far, OUString::number(progress.problems)));
+    }
+
     void stop() {
         program_->interrupt();
         if (dialog_)
-            dialog_->show_stopping();
+            dialog_->show_last(surroundings_.say(Text::stopping));
     }
 
     void finish() {

@@ -5,9 +5,14 @@
 #include <com/sun/star/document/MacroExecMode.hpp>
 #include <com/sun/star/document/UpdateDocMode.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 
+#include <fcntl.h>
+#include <sys/stat.h>
+
+#include <optional>
 #include <vector>
 
 namespace css = com::sun::star;
@@ -47,6 +52,24 @@ Answer open(Surroundings const& surroundings, OUString const& url, bool as_templ
     return {false, with_cause(surroundings, surroundings.say(Text::cannot_open, path_of(url)), cause)};
 }
 
+std::optional<struct statx> status_of(OUString const& url) {
+    rtl::OString const path = rtl::OUStringToOString(path_of(url), RTL_TEXTENCODING_UTF8);
+    struct statx status {};
+    if (::statx(AT_FDCWD, path.getStr(), 0, STATX_INO, &status) != 0)
+        return std::nullopt;
+    return status;
+}
+
+/// Whether two addresses lead to one file, by whatever name. (std::filesystem::equivalent would ask for a newer C++
+/// library than every system has that the package runs on.)
+bool is_same_file(OUString const& one, OUString const& other) {
+    if (one == other)
+        return true;
+    auto const first = status_of(one), second = status_of(other);
+    return first && second && first->stx_ino == second->stx_ino && first->stx_dev_major == second->stx_dev_major &&
+           first->stx_dev_minor == second->stx_dev_minor;
+}
+
 } // namespace
 
 Answer open_as_new(Surroundings const& surroundings, std::string_view folder, std::string_view file) {
@@ -61,6 +84,16 @@ Answer open_as_new(Surroundings const& surroundings, std::string_view folder, st
 
 Answer open_file(Surroundings const& surroundings, OUString const& url) {
     return open(surroundings, url, false);
+}
+
+bool is_open(Surroundings const& surroundings, OUString const& url) {
+    auto const open = css::frame::Desktop::create(surroundings.context)->getComponents()->createEnumeration();
+    while (open->hasMoreElements()) {
+        Reference<css::frame::XModel> const model(open->nextElement(), css::uno::UNO_QUERY);
+        if (model.is() && !model->getURL().isEmpty() && is_same_file(model->getURL(), url))
+            return true;
+    }
+    return false;
 }
 
 HiddenSpreadsheet::HiddenSpreadsheet(Surroundings const& surroundings, OUString const& url)

@@ -15,6 +15,9 @@ Answer open_as_new(Surroundings const& surroundings, std::string_view folder, st
 /// A file as itself, in a window of its own.
 Answer open_file(Surroundings const& surroundings, rtl::OUString const& url);
 
+/// Whether a document that is open in the office has its file there, by whatever name.
+bool is_open(Surroundings const& surroundings, rtl::OUString const& url);
+
 /// A spreadsheet that is opened out of sight and closed with this object. Macros and links stay untouched.
 class HiddenSpreadsheet {
 public:

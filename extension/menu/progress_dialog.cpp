@@ -1,10 +1,18 @@
 #include "extension/menu/progress_dialog.hpp"
 
+#include <com/sun/star/awt/XActionListener.hpp>
 #include <com/sun/star/awt/XButton.hpp>
+#include <com/sun/star/awt/XTopWindow.hpp>
+#include <com/sun/star/awt/XTopWindowListener.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <cppuhelper/implbase2.hxx>
+
+#include <utility>
 
 namespace css = com::sun::star;
 using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 using rtl::OUString;
 
 namespace hearthcell::menu {
@@ -14,38 +22,67 @@ constexpr sal_Int32 width = 220, height = 88, edge = 8, inside = width - 2 * edg
 
 } // namespace
 
-ProgressDialog::ProgressDialog(Surroundings const& around, OUString const& results,
-                               css::uno::Reference<css::awt::XActionListener> const& stop)
-    : surroundings_(around), dialog_(surroundings_, surroundings_.say(Text::recalculating), width, height) {
-    dialog_.add_text("folder", {edge, 6, inside, 10}, results);
-    dialog_.add_text("done", {edge, 19, inside, 10}, surroundings_.say(Text::looking_for_workbooks));
+class ProgressDialog::Listener final
+    : public cppu::WeakImplHelper2<css::awt::XActionListener, css::awt::XTopWindowListener> {
+public:
+    explicit Listener(std::function<void()> call) : stop_(std::move(call)) {}
+
+    /// From now on nobody is told.
+    void forget() { stop_ = nullptr; }
+
+    void SAL_CALL actionPerformed(css::awt::ActionEvent const&) override { stop(); }
+    void SAL_CALL windowClosing(css::lang::EventObject const&) override { stop(); }
+    void SAL_CALL windowOpened(css::lang::EventObject const&) override {}
+    void SAL_CALL windowClosed(css::lang::EventObject const&) override {}
+    void SAL_CALL windowMinimized(css::lang::EventObject const&) override {}
+    void SAL_CALL windowNormalized(css::lang::EventObject const&) override {}
+    void SAL_CALL windowActivated(css::lang::EventObject const&) override {}
+    void SAL_CALL windowDeactivated(css::lang::EventObject const&) override {}
+    void SAL_CALL disposing(css::lang::EventObject const&) override {}
+
+private:
+    void stop() {
+        if (auto const call = std::exchange(stop_, nullptr))
+            call();
+    }
+
+    std::function<void()> stop_;
+};
+
+ProgressDialog::ProgressDialog(Surroundings const& around, OUString const& title, OUString const& subject,
+                               OUString const& doing, std::function<void()> const& stop)
+    : surroundings_(around), dialog_(surroundings_, title, width, height), listener_(new Listener(stop)) {
+    dialog_.add_text("subject", {edge, 6, inside, 10}, subject);
+    dialog_.add_text("doing", {edge, 19, inside, 10}, doing);
     auto const bar = dialog_.add("ProgressBar", "bar", {edge, 31, inside, 9});
     bar->setPropertyValue("ProgressValueMin", Any(sal_Int32(0)));
-    dialog_.add_text("problems", {edge, 43, inside, 10}, OUString());
+    dialog_.add_text("remark", {edge, 43, inside, 10}, OUString());
     dialog_.add_text("usable", {edge, 54, inside, 10}, surroundings_.say(Text::office_stays_usable));
     dialog_.add_button("stop", {width - edge - button, height - 20, button, 14}, surroundings_.say(Text::cancel));
     dialog_.open(true);
-    css::uno::Reference<css::awt::XButton>(dialog_.control("stop"), css::uno::UNO_QUERY_THROW)->addActionListener(stop);
+    Reference<css::awt::XButton>(dialog_.control("stop"), UNO_QUERY_THROW)->addActionListener(listener_.get());
+    Reference<css::awt::XTopWindow>(dialog_.window(), UNO_QUERY_THROW)->addTopWindowListener(listener_.get());
 }
 
-void ProgressDialog::show(Progress const& progress) {
-    if (progress.all < 0 || stopping_)
+ProgressDialog::~ProgressDialog() {
+    listener_->forget();
+}
+
+void ProgressDialog::show(sal_Int32 done, sal_Int32 all, OUString const& doing) {
+    if (last_)
         return;
-    dialog_.set("bar", "ProgressValueMax", Any(progress.all));
-    dialog_.set("bar", "ProgressValue", Any(progress.done));
-    bool const through = progress.done == progress.all;
-    dialog_.set("done", "Label",
-                Any(through ? surroundings_.say(Text::writing_reports)
-                            : surroundings_.say(Text::workbooks_done, OUString::number(progress.done),
-                                                OUString::number(progress.all))));
-    if (progress.problems > 0)
-        dialog_.set("problems", "Label",
-                    Any(surroundings_.say(Text::problems_so_far, OUString::number(progress.problems))));
+    dialog_.set("bar", "ProgressValueMax", Any(all));
+    dialog_.set("bar", "ProgressValue", Any(done));
+    dialog_.set("doing", "Label", Any(doing));
 }
 
-void ProgressDialog::show_stopping() {
-    stopping_ = true;
-    dialog_.set("done", "Label", Any(surroundings_.say(Text::stopping)));
+void ProgressDialog::remark(OUString const& words) {
+    dialog_.set("remark", "Label", Any(words));
+}
+
+void ProgressDialog::show_last(OUString const& doing) {
+    last_ = true;
+    dialog_.set("doing", "Label", Any(doing));
     dialog_.set("stop", "Enabled", Any(false));
 }
 

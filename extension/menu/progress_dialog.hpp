@@ -2,31 +2,33 @@
 
 #include "extension/menu/dialog_parts.hpp"
 
-#include <com/sun/star/awt/XActionListener.hpp>
+#include <rtl/ref.hxx>
+
+#include <functional>
 
 namespace hearthcell::menu {
 
-/// How far a program is.
-struct Progress {
-    sal_Int32 done = 0, all = -1, problems = 0; // all: -1 as long as nobody knows
-};
-
-/// Shows it beside the office, with a button to stop.
+/// Shows beside the office, which stays usable, how far something is, with a button to stop it. Closing the window
+/// stops it, too.
 class ProgressDialog {
 public:
-    ProgressDialog(Surroundings const& surroundings, rtl::OUString const& results,
-                   com::sun::star::uno::Reference<com::sun::star::awt::XActionListener> const& stop);
-    void show(Progress const& progress);
-    void show_stopping();
+    /// subject: what is worked on, or where to. stop: called in the office's main thread, once.
+    ProgressDialog(Surroundings const& surroundings, rtl::OUString const& title, rtl::OUString const& subject,
+                   rtl::OUString const& doing, std::function<void()> const& stop);
+    ~ProgressDialog();
 
-    [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::awt::XControl> const& window() const {
-        return dialog_.window();
-    }
+    void show(sal_Int32 done, sal_Int32 all, rtl::OUString const& doing);
+    void remark(rtl::OUString const& words);
+    /// It is too late to stop it, or it is stopping.
+    void show_last(rtl::OUString const& doing);
 
 private:
+    class Listener;
+
     Surroundings const surroundings_;
     Dialog dialog_;
-    bool stopping_ = false;
+    rtl::Reference<Listener> listener_;
+    bool last_ = false;
 };
 
 } // namespace hearthcell::menu

@@ -5,11 +5,9 @@
 #include "extension/menu/documents.hpp"
 #include "extension/menu/package_files.hpp"
 #include "extension/menu/recalculate_folder.hpp"
+#include "extension/menu/safely.hpp"
 #include "functions/edition.hpp"
 
-#include <exception>
-
-namespace css = com::sun::star;
 using rtl::OUString;
 
 namespace hearthcell::menu {
@@ -46,24 +44,11 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
     return {false, surroundings.say(Text::unexpected)};
 }
 
-/// Nothing may pass into the office, whose menus expect no exception.
-Answer carry_out_safely(Command command, Surroundings const& surroundings, OUString const& target) {
-    OUString cause;
-    try {
-        return carry_out(command, surroundings, target);
-    } catch (css::uno::Exception const& problem) {
-        cause = problem.Message;
-    } catch (std::exception const& problem) {
-        cause = OUString::createFromAscii(problem.what());
-    }
-    return {false, with_cause(surroundings, surroundings.say(Text::unexpected), cause)};
-}
-
 } // namespace
 
 Answer run(Command command, Surroundings const& surroundings, OUString const& target) noexcept {
     try {
-        Answer answer = carry_out_safely(command, surroundings, target);
+        Answer answer = safely(surroundings, [&] { return carry_out(command, surroundings, target); });
         show(surroundings, answer);
         return answer;
     } catch (...) { // not even a dialog can be shown

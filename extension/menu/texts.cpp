@@ -160,6 +160,22 @@ constexpr std::array<Row, text_count> rows{{
       "la protección e inténtelo de nuevo. No se ha escrito ninguna copia.",
       "Lahakazi “%1” imelindwa kwa nenosiri, kwa hiyo fomula zake haziwezi kubadilishwa kwenye nakala. Tafadhali ondoa "
       "ulinzi huo, kisha ujaribu tena. Hakuna nakala iliyoandikwa."}},
+    {Text::copying,
+     {"Making the copy for sharing…", "Préparation de la copie à partager…", "Preparando la copia para compartir…",
+      "Inatengeneza nakala ya kushirikisha wengine…"}},
+    {Text::reading_document,
+     {"Reading what the cells show…", "Lecture de ce qu’affichent les cellules…", "Leyendo lo que muestran las celdas…",
+      "Inasoma kinachoonyeshwa na seli…"}},
+    {Text::replacing_formulas,
+     {"Replacing formulas by their values…", "Remplacement des formules par leurs valeurs…",
+      "Sustituyendo las fórmulas por sus valores…", "Inabadilisha fomula kuwa thamani zake…"}},
+    {Text::saving_copy,
+     {"Saving the copy…", "Enregistrement de la copie…", "Guardando la copia…", "Inahifadhi nakala…"}},
+    {Text::copy_stopped,
+     {"Stopped. No copy was written, and the open document is unchanged.",
+      "Arrêté. Aucune copie n’a été écrite, et le document ouvert n’a pas changé.",
+      "Detenido. No se ha escrito ninguna copia, y el documento abierto no ha cambiado.",
+      "Imesimamishwa. Hakuna nakala iliyoandikwa, na hati iliyofunguliwa haijabadilika."}},
     {Text::copy_failed,
      {"The copy could not be saved as “%1”. Is there room, and may you write there?",
       "La copie n’a pas pu être enregistrée sous «\u00a0%1\u00a0». Y a-t-il assez de place, et avez-vous le droit d’y "
@@ -185,6 +201,16 @@ constexpr std::array<Row, text_count> rows{{
       "depende de la celda: %1. Sin Hearthcell no funcionan.",
       "Majina, miundo yenye masharti na kanuni za uhalali ambamo fomula ya Hearthcell imebaki, kwa sababu thamani yake "
       "inategemea seli: %1. Bila Hearthcell hazifanyi kazi."}},
+    {Text::copied_without_links,
+     {"Pictures and objects that the document only links to and that the copy does not have, because nothing is "
+      "fetched "
+      "for it: %1. An object is the picture of itself there.",
+      "Images et objets que le document ne contient que par un lien et que la copie n’a pas, car rien n’est téléchargé "
+      "pour elle\u00a0: %1. À la place d’un objet s’y trouve son image.",
+      "Imágenes y objetos que el documento solo enlaza y que la copia no tiene, porque no se descarga nada para ella: "
+      "%1. En lugar de un objeto está su imagen.",
+      "Picha na vitu ambavyo hati inaviunganisha tu kwa kiungo, na ambavyo nakala haina kwa sababu hakuna "
+      "kinachopakuliwa kwa ajili yake: %1. Mahali pa kitu pana picha yake."}},
     {Text::copied_without_password,
      {"The copy has no password: whoever has the file can read it.",
       "La copie n’a pas de mot de passe\u00a0: quiconque a le fichier peut la lire.",

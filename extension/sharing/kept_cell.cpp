@@ -5,8 +5,11 @@
 #include "extension/sharing/constants.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/XFormulaTokens.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
+
+#include <algorithm>
 
 namespace css = com::sun::star;
 using css::uno::Any;
@@ -34,28 +37,39 @@ OUString KeptCell::note(OUString const& edition) const {
 
 KeptCell read_cell(Reference<css::sheet::XSpreadsheet> const& sheet, sal_Int32 column, sal_Int32 row,
                    Any const& value) {
-    auto const cell = sheet->getCellByPosition(column, row);
     KeptCell kept{.column = column, .row = row, .value = value};
     if (!value.hasValue()) {
+        auto const cell = sheet->getCellByPosition(column, row);
         kept.error = cell->getError();
         kept.error_shown = Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->getString();
     }
-    Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("FormulaLocal") >>= kept.formula;
     return kept;
 }
 
-void write_cell(Reference<css::sheet::XSpreadsheet> const& sheet, KeptCell const& kept) {
-    auto const cell = sheet->getCellByPosition(kept.column, kept.row);
-    double number = 0;
-    OUString words;
-    if (kept.value >>= number) {
-        cell->setValue(number); // shown as before: Calc has given the cell the number format of the formula's result
-    } else if ((kept.value >>= words) && !words.isEmpty()) {
-        Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->setString(words); // also "12" stays a text
-    } else if (kept.value.hasValue()) {
-        cell->setFormula("=\"\""); // an empty cell would count as 0 where a text of no length is an error
+OUString read_formula(Reference<css::sheet::XSpreadsheet> const& sheet, KeptCell const& cell) {
+    OUString formula;
+    Reference<css::beans::XPropertySet>(sheet->getCellByPosition(cell.column, cell.row), UNO_QUERY_THROW)
+        ->getPropertyValue("FormulaLocal") >>= formula;
+    return formula;
+}
+
+SharedComments::SharedComments(Reference<css::sheet::XSpreadsheet> const& sheet) : sheet_(sheet) {}
+
+void SharedComments::add(KeptCell& cell) {
+    // A formula's parts. What they refer to in relation to the cell is the same all down a filled column.
+    Tokens const tokens = Reference<css::sheet::XFormulaTokens>(sheet_->getCellByPosition(cell.column, cell.row),
+                                                                css::uno::UNO_QUERY_THROW)
+                              ->getTokens();
+    bool const goes_on =
+        first_ != nullptr && cell.column == first_->column && cell.row == first_->row + first_->speaks_for &&
+        std::equal(tokens.begin(), tokens.end(), tokens_.begin(), tokens_.end(),
+                   [](auto const& a, auto const& b) { return a.OpCode == b.OpCode && a.Data == b.Data; });
+    if (goes_on) {
+        ++first_->speaks_for;
+        cell.speaks_for = 0;
     } else {
-        cell->setFormula("=" + error_constant(kept.error).value_or("#VALUE!"));
+        first_ = &cell;
+        tokens_ = tokens;
     }
 }
 

@@ -9,16 +9,14 @@
 
 namespace hearthcell::sharing {
 
-/// The formulas of a sheet that need us.
+/// The formulas of a sheet that need us, with what they show.
 struct SheetFormulas {
-    com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> sheet;
-    std::vector<KeptCell> cells;
+    std::vector<KeptCell> cells;                                 // down one column after the other
     std::vector<com::sun::star::table::CellRangeAddress> blocks; // of array formulas; their cells are in `cells`, too
 };
 
+/// Changes nothing, and has nothing recalculated.
 SheetFormulas read_formulas(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet> const& sheet,
                             OurFormulas const& ours);
-
-void replace_formulas(SheetFormulas const& formulas, rtl::OUString const& edition);
 
 } // namespace hearthcell::sharing

@@ -60,11 +60,13 @@ std::size_t first_unprotected(std::vector<Reference<css::sheet::XSpreadsheet>> c
 
 } // namespace
 
-ValuesForCalls::ValuesForCalls(Reference<css::sheet::XSpreadsheetDocument> const& document)
-    : sheets_(sheets_of(document)), first_writable_(first_unprotected(sheets_)), names_(definitions_in(document)),
-      varies_(names_, [](Token const& token) { return ways_of(token); }) {}
+ValuesForCalls::ValuesForCalls(Reference<css::sheet::XSpreadsheetDocument> const& of_document)
+    : document_(of_document), sheets_(sheets_of(document_)), first_writable_(first_unprotected(sheets_)),
+      names_(definitions_in(document_)), varies_(names_, [](Token const& token) { return ways_of(token); }) {}
 
 SpareCell& ValuesForCalls::spare_cell(std::size_t sheet) {
+    if (!by_itself_)
+        by_itself_.emplace(document_, true);
     return spare_cells_.try_emplace(sheet, sheets_.at(sheet)).first->second;
 }
 

@@ -2,10 +2,12 @@
 
 #include "extension/formulas/names.hpp"
 #include "extension/sharing/spare_cell.hpp"
+#include "extension/sharing/writable.hpp"
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
 #include <map>
+#include <optional>
 
 namespace hearthcell::sharing {
 
@@ -26,17 +28,19 @@ public:
     rtl::OUString in_document(rtl::OUString const& formula, std::string const& seen_from);
     rtl::OUString in_sheet(std::size_t sheet, rtl::OUString const& formula);
 
-    /// What is tried out on a sheet is tried in here.
+    /// What is tried out on a sheet is tried in here. From the first one on the document calculates by itself.
     SpareCell& spare_cell(std::size_t sheet);
 
 private:
     rtl::OUString replace(rtl::OUString const& formula, std::size_t sheet, std::string const& seen_from,
                           std::set<Varies> const& may_vary);
 
+    com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const document_;
     std::vector<com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheet>> const sheets_;
     std::size_t first_writable_ = 0;
     formulas::Names names_;
     formulas::Followed<Varies> varies_;
+    std::optional<Calculation> by_itself_;
     std::map<std::size_t, SpareCell> spare_cells_; // made where one is needed
 };
 

@@ -31,9 +31,9 @@ Said::State state_of(css::frame::DispatchResultEvent const& result) {
 } // namespace
 
 Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target,
-             std::filesystem::path const& source) {
+             std::filesystem::path const& source, Attended attended) {
     return office::asking("giving the command " + name, [&] {
-        std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(true))};
+        std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(attended == Attended::no))};
         if (!target.empty())
             arguments.push_back(argument("Target", Any(office::file_url(target))));
         if (!source.empty())

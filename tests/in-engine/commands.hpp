@@ -12,9 +12,14 @@ struct Said {
     std::string words = {};
 };
 
-/// Gives the command vnd.hearthcell:NAME to the frame of an open document, as the menu does, but without dialogs.
+/// Whether somebody is there to answer dialogs.
+enum class Attended { no, yes };
+
+/// Gives the command vnd.hearthcell:NAME to the frame of an open document, as the menu does, but without dialogs where
+/// nobody attends.
 Said command(Office& office, Document const& document, std::string const& name,
-             std::filesystem::path const& target = {}, std::filesystem::path const& source = {});
+             std::filesystem::path const& target = {}, std::filesystem::path const& source = {},
+             Attended attended = Attended::no);
 
 /// The documents without a file that are open, by the titles of their windows.
 std::vector<com::sun::star::uno::Reference<com::sun::star::frame::XModel>> untitled_documents(Office& office);

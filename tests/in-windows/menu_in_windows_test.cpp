@@ -197,6 +197,26 @@ TEST_P(MenuInWindows, AsksWhereToSaveTheCopyForSharing) {
     picture("the copy");
 }
 
+TEST_P(MenuInWindows, StopsMakingTheCopyForSharingWhenItIsTold) {
+    std::filesystem::path const file = office.folder() / "long.ods";
+    {
+        Document document = Document::blank(office);
+        document.sheet(0).formulas("A1", {{"=ROW()/50", "=STOVE.BOILINGPOINT(A1)"}});
+        document.sheet(0).fill_down("A1:B150000");
+        document.save(file);
+    }
+    open(office::file_url(file));
+    auto const open_before = open_documents().size();
+    choose("long.ods", menu::Text::copy_for_sharing);
+    answer(std::string(menu::text(menu::Text::picker_title, language)), "Save");
+    answer(label(menu::Text::copying, language), label(menu::Text::cancel, language));
+    std::string const said = answer("Hearthcell");
+    EXPECT_NE(said.find(menu::text(menu::Text::copy_stopped, language)), std::string::npos) << said;
+    for (auto const& left : std::filesystem::directory_iterator(office.folder()))
+        EXPECT_TRUE(left.path().extension() != ".ods" || left.path() == file) << left.path();
+    EXPECT_EQ(open_documents().size(), open_before);
+}
+
 TEST_P(MenuInWindows, RecalculatesAFolderAndOpensTheSummary) {
     std::filesystem::path const sheets = office.folder() / "old", results = office.folder() / "new";
     std::filesystem::copy(OLD_ARCHIVE, sheets, std::filesystem::copy_options::recursive);

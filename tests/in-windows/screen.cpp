@@ -96,18 +96,22 @@ Screen::Screen(office::Office& with_windows) : office(with_windows) {}
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wdeprecated-declarations"
 
-std::vector<Window> Screen::windows() const {
+std::vector<Window> Screen::windows(std::string const& title) const {
     std::vector<Window> found;
     Reference<css::awt::XExtendedToolkit> const toolkit(css::awt::Toolkit::create(office.context()),
                                                         css::uno::UNO_QUERY_THROW);
     for (sal_Int32 index = 0; index < toolkit->getTopWindowCount(); ++index) {
         try {
+            Reference<accessibility::XAccessible> const top(toolkit->getTopWindow(index), css::uno::UNO_QUERY);
+            Reference<accessibility::XAccessibleContext> context;
+            if (top.is())
+                context = top->getAccessibleContext();
+            if (!context.is() || !office::narrow(context->getAccessibleName()).starts_with(title))
+                continue; // not looked into: a sheet's window has hundreds of parts
             Window window;
-            collect({toolkit->getTopWindow(index), css::uno::UNO_QUERY}, 0, window.elements);
-            if (!window.elements.empty()) {
-                window.title = window.elements.front().name;
-                found.push_back(window);
-            }
+            collect(top, 0, window.elements);
+            window.title = window.elements.front().name;
+            found.push_back(window);
         } catch (css::uno::Exception const&) { // it closed while we looked
             if (!office.alive())
                 throw;
@@ -122,8 +126,8 @@ std::optional<Window> Screen::window(std::string const& title, std::string const
     std::optional<Window> found;
     office::asking("looking for the window " + title, [&] {
         eventually([&] {
-            for (Window const& window : windows())
-                if (window.title.starts_with(title) && (element.empty() || window.find(element) != nullptr))
+            for (Window const& window : windows(title))
+                if (element.empty() || window.find(element) != nullptr)
                     found = window;
             return found.has_value();
         });
@@ -132,14 +136,8 @@ std::optional<Window> Screen::window(std::string const& title, std::string const
 }
 
 bool Screen::is_gone(std::string const& title) {
-    return office::asking("waiting for the window " + title + " to close", [&] {
-        return eventually([&] {
-            for (Window const& window : windows())
-                if (window.title.starts_with(title))
-                    return false;
-            return true;
-        });
-    });
+    return office::asking("waiting for the window " + title + " to close",
+                          [&] { return eventually([&] { return windows(title).empty(); }); });
 }
 
 void Screen::click(Element const& element) {

@@ -47,7 +47,8 @@ public:
     void picture(std::string const& name);
 
 private:
-    [[nodiscard]] std::vector<Window> windows() const;
+    /// Those whose title begins so.
+    [[nodiscard]] std::vector<Window> windows(std::string const& title) const;
 
     office::Office& office;
 };

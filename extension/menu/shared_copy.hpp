@@ -1,0 +1,63 @@
+#pragma once
+
+#include "extension/menu/documents.hpp"
+#include "extension/menu/outside_links.hpp"
+#include "extension/sharing/freeze.hpp"
+
+#include <com/sun/star/io/XTempFile.hpp>
+
+#include <memory>
+#include <optional>
+
+namespace hearthcell::menu {
+
+/// A copy for sharing in the making, part after part. One that is left off leaves nothing: the file that was asked for
+/// is written as the last thing, and all before stands in a temporary one.
+class SharedCopy {
+public:
+    SharedCopy(Surroundings const& surroundings,
+               com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
+               rtl::OUString const& target);
+
+    /// What comes next. Reading takes all that is shown at one moment, and is the only thing that needs the document.
+    enum class Step { read, open, replace, save, none };
+    [[nodiscard]] Step next() const { return next_; }
+
+    void go_on();
+
+    /// From 0 to 1.
+    [[nodiscard]] double done() const;
+
+    /// When nothing comes next.
+    [[nodiscard]] Answer const& answer() const { return answer_; }
+
+private:
+    void read();
+    void open();
+    void replace();
+    void save();
+    void end(bool done, rtl::OUString const& words);
+    /// Takes out of a file what LibreOffice would do by itself when it opens it: follow links, and calculate, which
+    /// would show other random numbers, and open the files that a formula names by what it calculates.
+    void make_harmless(rtl::OUString const& url);
+    void make_whole(rtl::OUString const& url) const; // puts it back
+    void store();
+    [[nodiscard]] rtl::OUString success() const;
+
+    Surroundings const surroundings_;
+    com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> document_; // until it is read
+    rtl::OUString const target_;
+    bool const is_ods_;
+    Step next_ = Step::read;
+    Answer answer_;
+
+    std::vector<sharing::SheetFormulas> shown_;
+    bool had_password_ = false;
+    com::sun::star::uno::Reference<com::sun::star::io::XTempFile> between_; // deleted with the object
+    OutsideLinks links_;
+    bool calculated_ = false; // by itself
+    std::optional<HiddenSpreadsheet> copy_;
+    std::optional<sharing::Freezing> freezing_;
+};
+
+} // namespace hearthcell::menu

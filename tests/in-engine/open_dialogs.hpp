@@ -1,0 +1,16 @@
+#pragma once
+// The dialogs of an office without windows, which nobody sees, used with a mouse that nobody holds. Those that wait for
+// an answer are closed at once there, and never found.
+
+#include "calc.hpp"
+
+namespace hearthcell::tests {
+
+/// Waits until there is a dialog whose title begins like this, and presses its button. Throws where none comes within
+/// the time that a slow machine needs.
+void press(Office& office, std::string const& title, std::string const& button);
+
+/// Waits until no dialog's title begins like this. Throws where one stays.
+void expect_gone(Office& office, std::string const& title);
+
+} // namespace hearthcell::tests
