@@ -15,6 +15,7 @@ constexpr Call calls[] = {{"TIMEAT", ";80", Shape::heating},
                           {"BOILTIME", ";95", Shape::heating},
                           {"HEATINGRATE", "", Shape::heating},
                           {"HEATGAIN", ";5000", Shape::heating},
+                          {"TIMEMEAN", "", Shape::heating},
                           {"LOGCHECK", ";95", Shape::heating},
                           {"HEATLOSS", ";5000;20", Shape::cooling},
                           {"BOILFORECAST", ";95", Shape::stopped_early}};
