@@ -182,10 +182,10 @@ void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings
 } // namespace
 
 std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings) {
-    auto const [lowest, highest_time] = std::ranges::minmax(log, {}, &Reading::minute);
-    if (lowest.minute == highest_time.minute) {
+    double const first = log.front().minute;
+    if (std::ranges::all_of(log, [first](Reading const& reading) { return reading.minute == first; })) {
         findings.add(FindingKind::clock, 0, [&] {
-            return "All times are " + hundredths(lowest.minute) + " min: does the clock's column hold a date alone?";
+            return "All times are " + hundredths(first) + " min: does the clock's column hold a date alone?";
         });
         return {};
     }

@@ -67,7 +67,7 @@ TEST(BoilTime, TellsTwoVariantsFourMinutesApartByFiveMinuteNotes) {
     // 20 + 3.66 t and 20 + 3.05 t come to 94.5 °C at 20.36 and 24.43 min; a straight line to the plateau tells 1.2
     // apart.
     for (auto const& [rate, boils_at] : {std::pair(3.66, 20.355), std::pair(3.05, 24.426)}) {
-        LogColumns log = notes_of(5, 40, [&](double minute) { return std::min(20 + rate * minute, 95.0); });
+        LogColumns log = notes_of(5, 40, [slope = rate](double minute) { return std::min(20 + slope * minute, 95.0); });
         round_to(log, 0.5);
         BoilTime const boil = boil_of(log, {95.0});
         EXPECT_NEAR(boil.minutes, boils_at, 0.15);
