@@ -85,6 +85,8 @@ public:
             visit(name, attribute);
         if (is_one_of(word_elements, name))
             node.text().set(said(collapsed(node.text().get())).c_str());
+        else if (name == "number:text" && has_words(node.text().get())) // what a format says around a number
+            node.text().set(said(node.text().get()).c_str());
         else if (name == "config:config-item" &&
                  std::string_view(node.attribute("config:name").value()) == "ActiveTable")
             node.text().set(sheet(node.text().get()).c_str());

@@ -70,6 +70,14 @@ std::string said(std::string const& english, std::string_view language, std::str
     return english;
 }
 
+double number_named(office::Document const& workbook, std::string const& name) {
+    for (office::NamedBlock const& block : workbook.named_blocks())
+        if (block.name == name)
+            return number(workbook.sheet(block.sheet).value(block.range));
+    ADD_FAILURE() << "no cell is named " << name;
+    return 0;
+}
+
 int pages_of(std::filesystem::path const& pdf) {
     auto const log = std::filesystem::path(pdf).replace_extension(".txt");
     office::Process reader("/usr/bin/pdfinfo", {pdf.string()}, log);

@@ -44,6 +44,9 @@ std::string errors_on(office::Document const& workbook, int sheet);
 /// types has a validation with a message, and no password is needed to lift it (which this does).
 std::string faults_of_protection(office::Document const& workbook, int sheet);
 
+/// The number in the cell that a workbook names so; fails the test where there is none.
+double number_named(office::Document const& workbook, std::string const& name);
+
 int pages_of(std::filesystem::path const& pdf);
 
 } // namespace hearthcell::tests

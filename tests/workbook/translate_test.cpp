@@ -78,6 +78,17 @@ TEST(Translation, ReachesSheetsAndTextsOfFormulasAndNoOtherWordsInThem) {
     EXPECT_EQ(value("table:end-cell-address", 0), "'Essais d''hiver'.B2");
 }
 
+TEST(Translation, ReachesTheWordsOfANumbersFormatAndKeepsTheBlankBeforeThem) {
+    TextFile const file(R"([{"en": " % less", "fr": " % de moins", "es": "", "sw": ""}])");
+    Texts texts("fr", {}, file.path());
+    pugi::xml_document document = sheet("<number:text> % less</number:text><number:text>/8</number:text>");
+    translate(document, texts);
+    pugi::xpath_node_set const all = document.select_nodes("//number:text");
+    EXPECT_STREQ(all[0].node().text().get(), " % de moins");
+    EXPECT_STREQ(all[1].node().text().get(), "/8");
+    EXPECT_TRUE(texts.unknown().empty());
+}
+
 TEST(Translation, KeepsDefinedNamesSinceArchivesAreCollectedByThem) {
     TextFile const file(runs);
     Texts texts("sw", {}, file.path());
