@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <iostream>
 #include <map>
+#include <sstream>
 #include <stdexcept>
 
 namespace {
@@ -42,6 +43,28 @@ TextTable table_of(office::TextRows shown, office::ValueRows const& values) {
     return table;
 }
 
+/// A sentence in lines that fit a terminal.
+std::string in_lines(std::string const& sentence) {
+    constexpr std::size_t width = 100;
+    std::istringstream words(sentence);
+    std::string text, line, word;
+    while (words >> word) {
+        if (!line.empty() && line.size() + 1 + word.size() > width) {
+            text += line + "\n";
+            line = "   ";
+        }
+        line += (line.empty() ? "  " : " ") + word;
+    }
+    return line.empty() ? "" : text + line + "\n";
+}
+
+std::string paragraphs(office::TextRows const& rows) {
+    std::string text;
+    for (auto const& row : rows)
+        text += in_lines(row.front());
+    return text;
+}
+
 int errors_in(office::ValueRows const& values) {
     int count = 0;
     for (auto const& row : values)
@@ -58,7 +81,10 @@ void print_blocks(office::Document const& workbook) {
             continue;
         office::Sheet const sheet = workbook.sheet(block.sheet);
         auto const values = sheet.values(block.range);
-        std::cout << title(block.name) << "\n" << draw(table_of(sheet.shown_rows(block.range), values)) << "\n";
+        auto const shown = sheet.shown_rows(block.range);
+        bool const sentences = shown.front().size() == 1;
+        std::cout << title(block.name) << "\n"
+                  << (sentences ? paragraphs(shown) : draw(table_of(shown, values))) << "\n";
         ++printed;
         errors += errors_in(values);
     }
