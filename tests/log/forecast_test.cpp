@@ -71,7 +71,7 @@ TEST(BoilForecast, IsThatOfTheModelForASteadyFire) {
             auto const [minutes, uncertainty] =
                 forecast_of(call_log("BOILFORECAST", log_of(pot, 0.5, pot.minutes_to(last)), {boiling_point}));
             EXPECT_NEAR(minutes, pot.minutes_to(boiling_point - mark), uncertainty) << loss << " W/K";
-            EXPECT_LT(uncertainty, 0.03 * minutes);
+            EXPECT_LT(uncertainty, 0.04 * minutes);
         }
 }
 

@@ -10,14 +10,15 @@
 namespace hearthcell::kernels {
 
 namespace heating {
-inline constexpr double losses[] = {0.005, 0.0085, 0.0145, 0.025, 0.042}; // 1/min
-inline constexpr double usual_loss = 0.012, loss_spread = 0.6;            // of the logarithm
-inline constexpr double shares[] = {0.03, 0.07, 0.12, 0.2};               // of the rate by which a fire wanders
+inline constexpr double losses[] = {0.005, 0.011, 0.022, 0.042}; // 1/min
+inline constexpr double usual_loss = 0.012, loss_spread = 0.6;   // of the logarithm
+inline constexpr double shares[] = {0.04, 0.09, 0.18};           // of the rate by which a fire wanders
 inline constexpr double usual_share = 0.08, share_spread = 0.6;
 inline constexpr double usual_air = 20;        // °C, where it is not given
 inline constexpr double first_share = 0.3;     // of the rise, in which the fire is catching
 inline constexpr std::size_t most_points = 64; // that a long log is taken together to
 inline constexpr double stands_off = 16;       // variances from which on a reading is trusted less
+inline constexpr std::size_t few = 8;          // variances whose product is no extreme
 inline constexpr double longest_way = 300;     // min
 inline constexpr double most_never = 0.3;      // probability that it never gets there
 } // namespace heating
@@ -67,7 +68,7 @@ inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire co
     state.rate = rate;
     state.rate2 = rate * rate;
     Passage step;
-    double minutes = 0;
+    double minutes = 0, variances = 1; // a product, of which the logarithm is taken now and then
     for (std::size_t i = 1; i < points.size(); ++i) {
         double const next = points[i].minute - points[i - 1].minute;
         if (std::abs(next - minutes) > 1e-9 * next) {
@@ -78,7 +79,12 @@ inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire co
         // One that stands far off, as a slip of the pen does, is made less certain the farther it is off.
         double const off = points[i].temperature - state.water;
         double const variance = std::max(points[i].variance, off * off / stands_off - state.water2);
+        variances *= state.water2 + variance;
         result.unlikely += state.take(points[i].temperature, variance);
+        if (i % few == 0 || i + 1 == points.size()) {
+            result.unlikely += std::log(variances);
+            variances = 1;
+        }
     }
     return result;
 }
@@ -87,10 +93,8 @@ inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire co
 inline double minutes_to(HeatingState const& state, WanderingFire const& fire, double target) {
     double minutes = 0;
     for (int step = 0; step < 50; ++step) {
-        Passage const p = passage(fire, minutes);
-        double const water = fire.air + (state.water - fire.air) * p.water_keeps + p.by_rate * state.rate +
-                             p.by_deviation * state.deviation;
-        double const rate = state.rate + p.fire_keeps * state.deviation - fire.loss * (water - fire.air);
+        auto const [water, deviation] = state.after(fire, minutes);
+        double const rate = state.rate + deviation - fire.loss * (water - fire.air);
         if (!(rate > 0))
             return absent;
         double const change = (target - water) / rate;

@@ -49,11 +49,24 @@ inline Passage passage(WanderingFire const& fire, double minutes) {
     return result;
 }
 
+/// What is left of water and deviation after some minutes, and what they and the rate then make.
+struct Later {
+    double water = 0, deviation = 0;
+};
+
 /// The three quantities and their covariance.
 struct HeatingState {
     double water = 0, deviation = 0, rate = 0;
     double water2 = 0, deviation2 = 0, rate2 = 0; ///< variances
     double water_deviation = 0, water_rate = 0, deviation_rate = 0;
+
+    /// Their middle, without its uncertainty.
+    Later after(WanderingFire const& fire, double minutes) const {
+        double const keeps = std::exp(-fire.loss * minutes), fire_keeps = std::exp(-minutes / fire.correlation);
+        double const by_deviation = (keeps - fire_keeps) / (1 / fire.correlation - fire.loss);
+        return {fire.air + (water - fire.air) * keeps + rate * (1 - keeps) / fire.loss + deviation * by_deviation,
+                deviation * fire_keeps};
+    }
 
     void advance(Passage const& p, double air) {
         double const f = p.by_deviation, g = p.by_rate, e = p.water_keeps, k = p.fire_keeps;
@@ -68,10 +81,10 @@ struct HeatingState {
         deviation_rate *= k;
     }
 
-    /// Takes a reading in; gives minus twice the logarithm of its likelihood.
+    /// Takes a reading in; gives how far it was off, squared, in variances of what was foreseen.
     double take(double reading, double variance) {
-        double const total = water2 + variance, off = reading - water;
-        double const of_water = water2 / total, of_deviation = water_deviation / total, of_rate = water_rate / total;
+        double const share = 1 / (water2 + variance), off = reading - water;
+        double const of_water = water2 * share, of_deviation = water_deviation * share, of_rate = water_rate * share;
         water += of_water * off;
         deviation += of_deviation * off;
         rate += of_rate * off;
@@ -81,7 +94,7 @@ struct HeatingState {
         water_rate -= of_rate * water2;
         water_deviation -= of_deviation * water2;
         water2 -= of_water * water2;
-        return off * off / total + std::log(total);
+        return off * off * share;
     }
 };
 
