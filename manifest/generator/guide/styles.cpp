@@ -127,7 +127,7 @@ void write_styles(std::ostream& out, std::vector<Sheet> const& sheets, Language 
            "fo:font-size=\"8.5pt\" fo:color=\"#20292f\""
         << locale("fo", language) << R"(/></style:default-style>
   <style:style style:name="Default" style:family="table-cell">
-   <style:table-cell-properties style:vertical-align="top" fo:padding="0.06cm" fo:padding-left="0.12cm" fo:padding-right="0.12cm"/>
+   <style:table-cell-properties fo:background-color="#ffffff" style:vertical-align="top" fo:padding="0.06cm" fo:padding-left="0.12cm" fo:padding-right="0.12cm"/>
   </style:style>
 )";
     write_looks(out);
