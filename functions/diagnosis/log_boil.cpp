@@ -59,8 +59,6 @@ void report_bracket(Boil const& boil, Findings& findings) {
 } // namespace
 
 void check_boil(Log log, LogQuery const& query, Findings& findings) {
-    if (log.size() < 2)
-        return;
     if (is_absent(query.boiling_point))
         return report_pace(log, findings);
     constexpr double tolerance = 0.5, hold = 2; // BOILTIME's defaults

@@ -47,7 +47,8 @@ struct LogQuery {
 /// What the readings would be in minutes and °C, as far as it can be told; slips of the clock are left out.
 std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings);
 
-/// The boil: when it comes, at which reading of the probe, and how near to it the readings lie.
+/// Of two readings at least. The boil: when it comes, at which reading of the probe, and how near to it the readings
+/// lie.
 void check_boil(Log log, LogQuery const& query, Findings& findings);
 
 void check_temperatures(std::vector<Reading> log, LogQuery const& query, Findings& findings);

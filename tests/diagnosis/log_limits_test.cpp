@@ -213,6 +213,12 @@ TEST(LogLimits, TellWhatIsOddAboutABoil) {
         minute *= 60;
     expect_only(check(seconds, {95.0}), "The water boils after 12", 123);
     expect_only(check(seconds), "The water is heated after 11", 115);
+    LogColumns flash; // 38 K/min
+    for (int i = 0; i <= 20; ++i) {
+        flash.minutes.push_back(i * 0.25);
+        flash.temperatures.push_back(std::min(20 + 9.5 * i, 95.0));
+    }
+    expect_only(check(flash, {95.0, 500.0, 20.0, 60.0}), "The water boils after 1.9", 9);
     // Readings a quarter of an hour apart, whose heating hardly tells when it boiled.
     LogColumns const few{{0, 15, 30, 45}, {20, 55, 95, 95}};
     expect_only(check(few, {95.0}), "The readings about the boil lie 15 min apart, so that it is known to ±", 3);

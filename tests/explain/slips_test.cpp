@@ -229,6 +229,9 @@ TEST(ExplainSlips, AnEmptyCellReadAsZero) {
         {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 0, 0.12, 18.5}, "wood left is 0"},
         {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 0.12, 18.5, omitted, 0}, "net char is 0"},
         {"MODELBOILTIME", {28, 20, 95, 0, 5000, 5}, "air is 0: freezing, or an empty cell?"},
+        {"MODELBOILTIME", {28, 20, 89, 20, 5000, 5}, "the model is carried on by more than 5 K at the end"},
+        {"MODELBOILTIME", {28, 8, 96, 20, 5000, 5}, "15 K at the start"},
+        {"MODELBOILTIME", {28, 20, 96, 20, 5000, 5, 0, 25, 100, 6200}, "20 % of the water"},
         {"MODELBOILTIME", {28, 20, 95, 20, 5000, 0}, "heat loss is 0: none at all, or an empty cell?"},
         // where the default is another number than 0
         {"NETFROMGROSS", {20, 0}, "hydrogen is 0: none at all, or an empty cell?"},

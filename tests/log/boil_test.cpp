@@ -183,7 +183,8 @@ TEST(BoilTime, TakesATimeOfCalcForTheStartOfALogByTheClock) {
     EXPECT_NEAR(boil_of(log, {boiling_point, Value(), 557 / 1440.0}).minutes, by_minute, 1e-9);
     for (char const* const typed : {"9:17", "09:17"})
         EXPECT_NEAR(boil_of(log, {boiling_point, Value(), std::string(typed)}).minutes, by_minute, 1e-9);
-    EXPECT_EQ(refused(log, {boiling_point, Value(), std::string("9.17")}), Reason::text_for_number);
+    for (char const* const typed : {"9.17", "9:75"})
+        EXPECT_EQ(refused(log, {boiling_point, Value(), std::string(typed)}), Reason::text_for_number);
     EXPECT_EQ(refused(log, {boiling_point, Value(), 3.0}), Reason::start_outside_log);
     EXPECT_EQ(refused(log, {boiling_point, Value(), 700.0}), Reason::start_outside_log);
     EXPECT_NEAR(boil_of(log, {boiling_point, Value(), 500.0}).minutes, truth() + 54, 0.05); // an hour before
@@ -210,6 +211,16 @@ TEST(BoilTime, TakesAWiderToleranceForARollingBoil) {
 
 TEST(BoilTime, FindsNoBoilInALogThatStopsEarly) {
     EXPECT_EQ(refused(log_of(Pot(), 0.5, 19), {boiling_point}), Reason::no_boil_found);
+}
+
+TEST(BoilTime, IsFoundAmongManyReadingsThatMayBeOnEitherSideOfIt) {
+    // A weak fire, 0.4 K/min, read every two seconds with a scatter of 0.3 K.
+    LogColumns log = notes_of(1 / 30.0, 60, [](double minute) { return std::min(80 + 0.4 * minute, 95.0); });
+    Random random(11);
+    add_noise(log, 0.3, random);
+    BoilTime const boil = boil_of(log, {95.0});
+    EXPECT_NEAR(boil.minutes, 14.5 / 0.4, 2 * boil.uncertainty);
+    EXPECT_LT(boil.uncertainty, 0.8);
 }
 
 TEST(BoilTime, LooksForALevelForAsLongAsTold) {

@@ -91,6 +91,7 @@ TEST(HeatLoss, RefusesALogThatDoesNotJustCool) {
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 5, 10, 20, 30}, {80, 92, 95, 85, 75}}, {water, 20.0})),
               Reason::warms_before_cooling);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {30, 28, 27}}, {water, 40.0})), Reason::air_not_below);
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {30, 32, 31.5}}, {water, 30.5})), Reason::air_not_below);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {80, 80, 80.5}}, {water, 20.0})), Reason::not_cooling);
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {80, 80, 80}}, {water, 20.0})), Reason::not_cooling);
 }

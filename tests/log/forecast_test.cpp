@@ -156,6 +156,12 @@ TEST(BoilForecast, RefusesWhatNobodyCouldForecast) {
     }
     EXPECT_EQ(refused(faster), Reason::heating_speeds_up);
     EXPECT_EQ(refused({{0, 10, 20}, {90, 80, 72}}), Reason::not_heating);
+    LogColumns weak; // with little loss it would take all day
+    for (int i = 0; i <= 10; ++i) {
+        weak.minutes.push_back(2.5 * i);
+        weak.temperatures.push_back(20 + 0.45 * 2.5 * i);
+    }
+    EXPECT_EQ(refused(weak), Reason::forecast_never_boils);
 }
 
 TEST(BoilForecast, WantsARiseOfFiveKelvins) {

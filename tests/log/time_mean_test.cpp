@@ -27,6 +27,7 @@ TEST(TimeMean, RefusesAStretchThatIsNotThere) {
     EXPECT_EQ(reason_of(call_log("TIMEMEAN", log, {2.0, 4.0})), Reason::stretch_beyond_log);
     EXPECT_EQ(reason_of(call_log("TIMEMEAN", log, {4.0, 11.0})), Reason::stretch_beyond_log);
     EXPECT_EQ(reason_of(call_log("TIMEMEAN", log, {5.0, 5.0})), Reason::to_not_above_from);
+    EXPECT_EQ(reason_of(call_log("TIMEMEAN", {{3, 3}, {0, 100}})), Reason::time_repeated);
 }
 
 TEST(TimeMean, TakesValuesOfAnyKind) {

@@ -14,10 +14,10 @@ namespace hearthcell::kernels {
 
 namespace boil {
 inline constexpr double watch = 0.5, falls_back = 2;     // min and K: what a boil may fall back at once
-inline constexpr std::size_t most_about_the_mark = 24;   // readings
 inline constexpr double blur = 3;                        // scatters: readings as near to the mark may be on either side
 inline constexpr double another_boil = 10;               // K that the water must have fallen before it
 inline constexpr double slowest = 0.3;                   // K/min, of a heating that no reading tells of
+inline constexpr double tellable_gap = 0.2;              // min between readings whose difference is more than noise
 inline constexpr double slow_gap = 1;                    // min between readings, from which on one tells the rate
 inline constexpr double day = 1440, longest_before = 60; // min
 } // namespace boil
@@ -112,25 +112,28 @@ inline Boil find_boil(Log log, BoilQuery const& query) {
     result.boils = count_boils(log, seen);
     // Readings so near the mark that they may lie on either side are weighed, not followed.
     std::size_t from = at;
-    while (from > 1 && at - from < most_about_the_mark && log[from - 1].temperature > seen - blur * scatter)
+    while (from > 1 && log[from - 1].temperature > seen - blur * scatter)
         --from;
     Reading const &last_below = log[from - 1], &first_there = log[at];
     double const gap = first_there.minute - last_below.minute;
-    double const pace = (first_there.temperature - last_below.temperature - blur * scatter) / gap;
+    // The least that it heats from the one to the other; between readings close together that is noise.
+    double const pace =
+        gap < tellable_gap ? 0 : (first_there.temperature - last_below.temperature - blur * scatter) / gap;
     Arrival foretold = foretold_by(log.first(from), fineness.variance, mark, pace);
     // A reading on the way from the mark to the level shows the rate, where the fire has weakened as nothing foretold.
     bool const on_the_way = level.settled && level.temperature == level.read &&
                             first_there.temperature < level.temperature - blur * scatter;
     if (on_the_way && gap >= slow_gap)
         foretold.rate = std::max((first_there.temperature - last_below.temperature) / gap, slowest / blur);
-    std::size_t const end = std::min(at + 2, log.size());
-    bool const falls = end > at + 1 && log[at + 1].temperature < mark;
-    Approach const near{
-        log.subspan(from, end - from),          mark, level.temperature, foretold.rate, fineness.variance,
-        falls || level.temperature > level.read};
-    double const margin = std::min(blur * scatter / foretold.rate, std::max(gap, watch));
-    Moment const moment = weighed(near, foretold, std::max(last_below.minute - margin, start),
-                                  std::min(first_there.minute + margin, log.back().minute));
+    double const margin = blur * scatter / foretold.rate;
+    double const low = std::max(last_below.minute - margin, start);
+    double const high = std::min(first_there.minute + margin, log.back().minute);
+    Log const after = between(log, first_there.minute, high);
+    std::size_t const end = std::max(std::min(at + 2, log.size()), at + after.size());
+    bool const falls = end > at + 1 && log[at + 1].temperature < mark - blur * scatter;
+    Approach const near{taken_together(log.subspan(from, end - from), fineness.variance), mark, level.temperature,
+                        foretold.rate, falls || level.temperature > level.read};
+    Moment const moment = weighed(near, foretold, low, high);
     result.minutes = moment.minute - start;
     result.uncertainty = std::hypot(moment.uncertainty, level.uncertainty / foretold.rate);
     result.earliest = std::min(log[at - 1].minute - start, result.minutes);

@@ -19,10 +19,9 @@ inline constexpr double root_of_two_pi = 2.5066282746310002;
 
 /// What is known of the readings about the mark.
 struct Approach {
-    Log readings;
+    std::vector<HeatingPoint> readings;
     double mark = 0, level = 0; ///< °C: up to the level the water rises, and no higher
     double rate = 0;            ///< K/min, at the mark
-    double variance = 0;        ///< of a reading
     bool may_fall = false;      ///< a reading after the mark may lie anywhere below the level
 };
 
@@ -30,12 +29,12 @@ namespace moment {
 /// Minus the logarithm of how likely the readings are where the mark is passed at this minute.
 inline double unlikely(Approach const& near, double minute) {
     double sum = 0;
-    for (Reading const& reading : near.readings) {
+    for (HeatingPoint const& reading : near.readings) {
         double const way = near.rate * (reading.minute - minute);
         double const off = reading.temperature - std::min(near.mark + way, near.level);
         double const of_fire = unsteady_share * std::min(std::abs(way), near.level - near.mark);
         if (!(near.may_fall && off < 0 && way > 0))
-            sum += off * off / (2 * (near.variance + of_fire * of_fire));
+            sum += off * off / (2 * (reading.variance + of_fire * of_fire));
     }
     return sum;
 }
