@@ -1,12 +1,14 @@
 #include "extension/office/process.hpp"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/prctl.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <csignal>
+#include <fstream>
 #include <system_error>
 #include <thread>
 
@@ -26,6 +28,7 @@ constexpr int could_not_start = 127;
     int const output = ::open(log, O_WRONLY | O_CREAT | O_APPEND, 0600);
     if (nothing < 0 || output < 0)
         ::_exit(could_not_start);
+    ::flock(output, LOCK_SH | LOCK_NB); // held by all who inherit it, until the last of them is dead
     ::dup2(nothing, STDIN_FILENO);
     ::dup2(output, STDOUT_FILENO);
     ::dup2(output, STDERR_FILENO);
@@ -92,6 +95,27 @@ void Process::kill() {
     while (::waitpid(id_, &status, 0) < 0 && errno == EINTR) {
     }
     exit_code_ = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+}
+
+std::vector<pid_t> children_of(pid_t process) {
+    std::vector<pid_t> ids;
+    std::error_code ended; // threads come and go while we read
+    std::filesystem::directory_iterator thread("/proc/" + std::to_string(process) + "/task", ended);
+    for (; !ended && thread != std::filesystem::directory_iterator(); thread.increment(ended)) {
+        std::ifstream list(thread->path() / "children");
+        for (pid_t id = 0; list >> id;)
+            ids.push_back(id);
+    }
+    return ids;
+}
+
+bool is_written(std::filesystem::path const& log) {
+    int const file = ::open(log.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (file < 0)
+        return false;
+    bool const held = ::flock(file, LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK;
+    ::close(file);
+    return held;
 }
 
 } // namespace hearthcell::office

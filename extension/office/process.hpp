@@ -1,4 +1,5 @@
 #pragma once
+// A program that is started beside this one and does not outlive it.
 
 #include <sys/types.h>
 
@@ -37,5 +38,11 @@ private:
     pid_t id_ = -1;
     std::optional<int> exit_code_;
 };
+
+/// The processes that one has started and not yet seen the end of: their ids cannot have been given away.
+std::vector<pid_t> children_of(pid_t process);
+
+/// Whether a program that was started with this log, or what it started in turn, still runs; whoever asks.
+bool is_written(std::filesystem::path const& log);
 
 } // namespace hearthcell::office

@@ -1,4 +1,5 @@
 #pragma once
+// An office's settings, and the folder that it finds them in.
 
 #include "extension/office/confining.hpp"
 
@@ -41,13 +42,16 @@ public:
     Profile& operator=(Profile const&) = delete;
 
     [[nodiscard]] std::filesystem::path const& folder() const { return folder_; }
-    [[nodiscard]] std::filesystem::path log() const { return folder_ / "office.log"; }
+    [[nodiscard]] std::filesystem::path log() const { return log_in(folder_); }
     [[nodiscard]] std::filesystem::path temporary() const { return folder_ / "tmp"; }
 
     [[nodiscard]] std::string url() const; // of what the office takes as its user's folder
 
     /// What the office must be told on its command line to use this profile.
     [[nodiscard]] std::vector<std::string> arguments() const;
+
+    /// The log of the office whose profile lies in this folder.
+    static std::filesystem::path log_in(std::filesystem::path const& folder) { return folder / "office.log"; }
 
 private:
     std::filesystem::path folder_;

@@ -1,5 +1,8 @@
 #include "extension/office/socket_files.hpp"
 
+#include "extension/office/process.hpp"
+#include "extension/office/profile.hpp"
+
 #include <rtl/digest.h>
 
 #include <unistd.h>
@@ -8,11 +11,13 @@
 #include <cstdio>
 #include <fstream>
 #include <system_error>
+#include <thread>
 
 namespace hearthcell::office {
 namespace {
 
 constexpr auto note_name = "sockets";
+constexpr auto dying_time = std::chrono::seconds(5); // of a large process on a busy machine
 
 /// What the office calls the socket by which a second one of the same profile would find it: a digest of the profile's
 /// URL in letters of two bytes, each byte in as few digits as it needs.
@@ -46,8 +51,18 @@ void remove_socket(std::filesystem::path const& file) {
         std::filesystem::remove(file, ignored);
 }
 
-void remove_those_in(std::filesystem::path const& note) {
-    std::ifstream list(note);
+/// An office that is dying may still be making a socket, which nobody would know of once the note is gone.
+void wait_for_office(std::filesystem::path const& folder) {
+    auto const end = std::chrono::steady_clock::now() + dying_time;
+    while (is_written(Profile::log_in(folder)) && std::chrono::steady_clock::now() < end)
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+}
+
+void remove_those_in(std::filesystem::path const& folder) {
+    std::ifstream list(folder / note_name);
+    if (!list)
+        return;
+    wait_for_office(folder);
     for (std::string file; std::getline(list, file);)
         if (std::filesystem::path(file).filename().string().starts_with(prefix()))
             remove_socket(file);
@@ -75,11 +90,11 @@ SocketFiles::~SocketFiles() {
 }
 
 void remove_noted_sockets(std::filesystem::path const& folder) {
-    remove_those_in(folder / note_name);
+    remove_those_in(folder);
     std::error_code ended; // it may vanish while we read
     std::filesystem::directory_iterator below(folder, ended);
     for (; !ended && below != std::filesystem::directory_iterator(); below.increment(ended))
-        remove_those_in(below->path() / note_name);
+        remove_those_in(below->path());
 }
 
 } // namespace hearthcell::office

@@ -24,7 +24,8 @@ private:
     std::filesystem::path note_;
 };
 
-/// Deletes the sockets that are noted in a folder or, one level deeper, below it.
+/// Deletes the sockets that are noted in the folder of a profile or, one level deeper, below it. The office must have
+/// been killed, if by nobody then by the end of who started it: this waits until it is dead.
 void remove_noted_sockets(std::filesystem::path const& folder);
 
 } // namespace hearthcell::office

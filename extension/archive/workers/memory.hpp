@@ -1,15 +1,11 @@
 #pragma once
-// Processes below another one, and how much memory they hold.
+// How much memory processes hold.
 
 #include <sys/types.h>
 
 #include <cstdint>
-#include <vector>
 
 namespace hearthcell::archive {
-
-/// The processes that one has started and not yet seen the end of: their ids cannot have been given away.
-std::vector<pid_t> children_of(pid_t process);
 
 /// What a process alone holds, in bytes: not the files that it has mapped, nor what it shares with others. 0: it is
 /// gone.

@@ -13,7 +13,6 @@
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
-#include <fstream>
 #include <system_error>
 #include <thread>
 
@@ -35,12 +34,6 @@ void forget_scheduler(int socket) {
     ::sigprocmask(SIG_SETMASK, &none, nullptr);
     ::close_range(3, static_cast<unsigned>(socket) - 1, 0);
     ::close_range(static_cast<unsigned>(socket) + 1, ~0U, 0);
-}
-
-bool is_office(pid_t id) {
-    std::ifstream name("/proc/" + std::to_string(id) + "/comm");
-    std::string text;
-    return std::getline(name, text) && text.starts_with("soffice");
 }
 
 } // namespace
@@ -84,10 +77,7 @@ bool Seat::tell(nlohmann::json const& message) {
 }
 
 std::optional<nlohmann::json> Seat::hear() {
-    auto message = receive(socket_);
-    if (message && message->contains("office"))
-        office_ = message->at("office").get<pid_t>();
-    return message;
+    return receive(socket_);
 }
 
 bool Seat::overdue() const {
@@ -111,11 +101,9 @@ void Seat::leave() {
             ::kill(process_, SIGKILL); // its office dies with it
         std::this_thread::sleep_for(std::chrono::milliseconds(5));
     }
-    for (int look = 0; look < 200 && office_ > 0 && is_office(office_); ++look)
-        std::this_thread::sleep_for(std::chrono::milliseconds(10));
     clear_away(scratch_);
     workbook_.reset();
-    process_ = office_ = -1;
+    process_ = -1;
     socket_ = -1;
 }
 

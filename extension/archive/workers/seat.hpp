@@ -40,7 +40,7 @@ public:
 private:
     Task const& task_;
     std::filesystem::path scratch_;
-    pid_t process_ = -1, office_ = -1;
+    pid_t process_ = -1;
     int socket_ = -1;
     std::optional<std::size_t> workbook_;
     std::chrono::steady_clock::time_point since_;

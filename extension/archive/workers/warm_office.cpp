@@ -58,8 +58,7 @@ WarmOffice::~WarmOffice() {
     watchdog_.watch(nullptr);
 }
 
-office::Office& WarmOffice::get(bool& started) {
-    started = true;
+office::Office& WarmOffice::get() {
     if (office_ && !office_->alive())
         drop();
     if (!office_) {
@@ -74,8 +73,6 @@ office::Office& WarmOffice::get(bool& started) {
             drop();
             start();
         }
-    } else {
-        started = false;
     }
     ++files_;
     return *office_;

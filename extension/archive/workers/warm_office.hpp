@@ -22,8 +22,7 @@ public:
     WarmOffice(std::filesystem::path package, unsigned files_each, Watchdog& watchdog);
     ~WarmOffice();
 
-    /// For the next workbook. `started`: whether it is another process than before.
-    office::Office& get(bool& started);
+    office::Office& get(); // for the next workbook
 
     /// Ends it at once: it hangs, or it died, or nobody knows what a workbook did to it.
     void drop();

@@ -124,7 +124,7 @@ void Watchdog::end_all() {
     // The worker itself may be starting an office at this moment, and may go on to clear up what is cleared up here.
     std::error_code ignored;
     for (int tries = 0; tries < 500; ++tries) {
-        auto const ids = children_of(::getpid());
+        auto const ids = office::children_of(::getpid());
         for (pid_t const id : ids)
             ::kill(-id, SIGKILL); // each has a group of its own
         bool const quiet = std::none_of(ids.begin(), ids.end(), runs);

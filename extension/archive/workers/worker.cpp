@@ -33,7 +33,7 @@ constexpr double drawing_time = 300; // seconds; usually one
 class Worker {
 public:
     Worker(Task const& task, int scheduler, std::filesystem::path const& scratch)
-        : task_(task), scheduler_(scheduler), scratch_(scratch), records_(task.output),
+        : task_(task), scratch_(scratch), records_(task.output),
           watchdog_(scheduler, scratch, {task.options.time_limit, task.options.memory_limit << 20}),
           office_(task.package, task.options.recycle, watchdog_) {
         // Deep enough that a link to "../../site.ods" does not end at the root, where it would be saved as another one.
@@ -144,10 +144,7 @@ private:
 
     /// Throws Trouble; the office is another one afterwards when it was to blame.
     template <class Work> void with_office(double time_limit, std::optional<std::size_t> workbook, Work const& work) {
-        bool started = false;
-        office::Office& office = office_.get(started);
-        if (started)
-            tell_of(office);
+        office::Office& office = office_.get();
         watchdog_.arm(time_limit, workbook);
         try {
             work(office);
@@ -175,9 +172,6 @@ private:
         return office.alive();
     }
 
-    /// So that the scheduler can wait for its end before it clears up after us, should we die.
-    void tell_of(office::Office const& office) { send(scheduler_, {{"office", office.process_id()}}); }
-
     std::uint64_t deliver(std::filesystem::path const& saved, std::string const& relative, unsigned mode) {
         std::filesystem::path const place = task_.output / relative;
         if (std::filesystem::exists(std::filesystem::symlink_status(place)) && !records_.claimed(relative))
@@ -191,7 +185,6 @@ private:
     }
 
     Task const& task_;
-    int scheduler_;
     std::filesystem::path scratch_, bench_;
     Records records_;
     Watchdog watchdog_;

@@ -1,5 +1,6 @@
-#include "run.hpp"
+#include "tests/archive/runs/run.hpp"
 
+#include "tests/archive/runs/processes.hpp"
 #include "tests/support/all_below.hpp"
 #include "tests/support/content.hpp"
 
@@ -10,10 +11,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include <algorithm>
 #include <cerrno>
 #include <chrono>
-#include <iterator>
 #include <sstream>
 #include <stdexcept>
 #include <system_error>
@@ -27,43 +26,6 @@ using namespace std::chrono_literals;
 
 fs::path folder_of(std::string const& name) {
     return fs::path(RUNS) / name;
-}
-
-std::vector<pid_t> all_processes() {
-    std::vector<pid_t> ids;
-    for (auto const& entry : fs::directory_iterator("/proc")) {
-        std::string const name = entry.path().filename();
-        if (name.find_first_not_of("0123456789") == std::string::npos)
-            ids.push_back(std::stoi(name));
-    }
-    std::sort(ids.begin(), ids.end());
-    return ids;
-}
-
-/// Name and the fields after it, of /proc/ID/stat; the name may hold anything, the last bracket ends it.
-struct Facts {
-    std::string name;
-    std::vector<std::string> fields; // state, parent, …
-};
-
-Facts facts_of(pid_t process) {
-    std::string const line = content("/proc/" + std::to_string(process) + "/stat");
-    std::size_t const open = line.find('('), close = line.rfind(')');
-    if (open == std::string::npos || close == std::string::npos)
-        return {};
-    std::istringstream rest(line.substr(close + 1));
-    return {line.substr(open + 1, close - open - 1), {std::istream_iterator<std::string>(rest), {}}};
-}
-
-std::vector<pid_t> children_of(std::vector<pid_t> const& parents, std::string const& name) {
-    std::vector<pid_t> children;
-    for (pid_t const process : all_processes()) {
-        Facts const facts = facts_of(process);
-        if (facts.name == name && facts.fields.at(0) != "Z" &&
-            std::find(parents.begin(), parents.end(), std::stoi(facts.fields.at(1))) != parents.end())
-            children.push_back(process);
-    }
-    return children;
 }
 
 [[noreturn]] void become(char* const* arguments, std::vector<char*> const& environment, fs::path const& folder,
@@ -117,7 +79,11 @@ Running::Running(std::string const& name, Words const& arguments, Setting const&
     std::ofstream(folder_ / "stdin", std::ios::binary) << setting.standard_input;
     Words words{ARCHIVE_TOOL};
     words.insert(words.end(), arguments.begin(), arguments.end());
+    // By this each process of the run is known, whatever else goes on on this machine.
+    mark_ = "HEARTHCELL_RUN=" + std::to_string(::getpid()) + "." +
+            std::to_string(std::chrono::system_clock::now().time_since_epoch().count());
     Words variables = setting.variables; // the first of two of one name counts
+    variables.push_back(mark_);
     for (std::string const& usual :
          {"TMPDIR=" + (temporary_ / "scratch").string(), "HOME=" + (temporary_ / "home").string(),
           std::string("PATH=/usr/bin:/bin"), std::string("LC_ALL=C.UTF-8")})
@@ -143,6 +109,7 @@ Running::~Running() {
 }
 
 bool Running::running() {
+    note_sockets();
     int status = 0;
     if (!status_ && ::waitpid(id_, &status, WNOHANG) == id_)
         status_ = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
@@ -177,19 +144,36 @@ std::vector<pid_t> Running::offices() const {
     return children_of(parents, "soffice.bin");
 }
 
-Words Running::sockets() const {
+void Running::note_sockets() {
+    // scratch / of this run / of a worker / of its office / note
+    std::vector<fs::path> folders{temporary_ / "scratch"};
+    for (int level = 0; level < 3; ++level) {
+        std::vector<fs::path> below;
+        for (fs::path const& folder : folders) {
+            std::error_code gone;
+            for (fs::directory_iterator entry(folder, gone); !gone && entry != fs::directory_iterator();
+                 entry.increment(gone))
+                below.push_back(entry->path());
+        }
+        folders = std::move(below);
+    }
+    for (fs::path const& folder : folders) {
+        std::istringstream note(content(folder / "sockets"));
+        for (std::string socket; std::getline(note, socket);)
+            noted_.insert(socket);
+    }
+}
+
+Words Running::sockets() {
+    note_sockets();
     Words paths;
-    for (fs::path const& file : all_below(temporary_ / "scratch")) {
-        std::error_code gone;
+    std::error_code gone;
+    for (fs::path const& file : all_below(temporary_ / "scratch"))
         if (fs::is_socket(file, gone))
             paths.push_back(file); // of an office that is confined
-        if (file.filename() != "sockets")
-            continue;
-        std::istringstream noted(content(file));
-        for (std::string socket; std::getline(noted, socket);)
-            if (fs::is_socket(socket, gone))
-                paths.push_back(socket);
-    }
+    for (std::string const& socket : noted_)
+        if (fs::is_socket(socket, gone))
+            paths.push_back(socket);
     return paths;
 }
 
@@ -216,14 +200,14 @@ Words Running::left_behind() const {
     for (char const* place : {"scratch", "home"})
         for (fs::path const& file : all_below(temporary_ / place))
             left.push_back(file);
-    for (pid_t const process : all_processes()) { // every process of the run has the folder in its environment
+    for (pid_t const process : all_processes()) {
         std::string const at = "/proc/" + std::to_string(process);
-        if (content(at + "/environ").find(temporary_.string()) != std::string::npos)
+        if (content(at + "/environ").find(mark_) != std::string::npos)
             left.push_back("process " + std::to_string(process) + " " + facts_of(process).name);
     }
-    for (auto const& entry : fs::directory_iterator("/tmp")) // sockets of offices bear the number of their client
-        if (entry.path().filename().string().find("hearthcell-" + std::to_string(id_) + "-") != std::string::npos)
-            left.push_back(entry.path());
+    for (std::string const& socket : noted_)
+        if (fs::exists(fs::symlink_status(socket)))
+            left.push_back(socket);
     return left;
 }
 
@@ -231,15 +215,6 @@ Ended run(std::string const& name, Words const& arguments, Setting const& settin
     Running under_way(name, arguments, setting);
     int const status = under_way.wait();
     return {status, under_way.said(), under_way.complained(), under_way.output(), under_way.left_behind()};
-}
-
-double processor_time(pid_t process) {
-    constexpr std::size_t user = 11, system = 12; // of the fields after the name
-    Facts const facts = facts_of(process);
-    if (facts.fields.size() <= system)
-        return 0;
-    return std::stod(facts.fields[user]) / double(::sysconf(_SC_CLK_TCK)) +
-           std::stod(facts.fields[system]) / double(::sysconf(_SC_CLK_TCK));
 }
 
 } // namespace hearthcell::tests::archive

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -38,20 +39,25 @@ public:
     void send(int signal) const;
     [[nodiscard]] std::vector<pid_t> workers() const; ///< its own processes that do the work
     [[nodiscard]] std::vector<pid_t> offices() const; ///< the office processes of its workers
-    [[nodiscard]] Words sockets() const;              ///< those that its offices listen on now
+    [[nodiscard]] Words sockets();                    ///< those that its offices listen on now
 
     void kill_all() const; ///< the program, its workers and their offices, at once
 
     [[nodiscard]] std::string said() const;       ///< standard output
     [[nodiscard]] std::string complained() const; ///< standard error
 
-    /// What a run may not leave: processes, temporary files, anything in its user's home. Empty when all is well.
+    /// What a run may not leave: processes, temporary files, sockets that its offices listened on while it was looked
+    /// at, anything in its user's home. Empty when all is well.
     [[nodiscard]] Words left_behind() const;
 
     [[nodiscard]] std::filesystem::path const& output() const { return output_; }
 
 private:
+    void note_sockets(); ///< outside the folder for temporary files they are known by its notes alone
+
     std::filesystem::path folder_, output_, temporary_;
+    std::string mark_; ///< in the environment of all its processes
+    std::set<std::string> noted_;
     pid_t id_ = -1;
     std::optional<int> status_;
 };
@@ -68,8 +74,5 @@ struct Ended {
     Words left_behind;
 };
 Ended run(std::string const& name, Words const& arguments, Setting const& setting = {});
-
-/// Processor time of a process so far, in seconds.
-double processor_time(pid_t process);
 
 } // namespace hearthcell::tests::archive

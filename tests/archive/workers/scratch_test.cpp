@@ -2,6 +2,10 @@
 
 #include "tests/archive/runs/archive_runs.hpp"
 
+#include "extension/archive/workers/scratch.hpp"
+#include "extension/office/process.hpp"
+#include "extension/office/profile.hpp"
+#include "extension/office/socket_files.hpp"
 #include "tests/archive/made/flat_odf.hpp"
 #include "tests/archive/made/good_workbooks.hpp"
 #include "tests/support/all_below.hpp"
@@ -57,6 +61,32 @@ TEST(ARun, WhoseOfficesAreKilledLeavesNoSocket) {
     EXPECT_LE(run.wait(), 1) << run.complained();
     EXPECT_EQ(run.left_behind(), Words{});
     expect_gone(sockets);
+}
+
+TEST(ASocket, ThatAnOfficeMakesAsItDiesIsRemoved) {
+    std::filesystem::path const folder = fresh_folder("dying"), profile = folder / "0/profile";
+    std::filesystem::create_directories(profile);
+    office::SocketFiles const sockets("file:///dying", "hearthcell-dying-" + std::to_string(::getpid()), profile);
+    std::string const path = sockets.paths().front();
+    // What it starts lives on for a while, and makes the socket only then.
+    constexpr auto program = "import os, pathlib, socket, sys, time\n"
+                             "if os.fork(): time.sleep(100)\n"
+                             "os.setpgid(0, 0)\n"
+                             "pathlib.Path(sys.argv[1], 'started').touch()\n"
+                             "time.sleep(0.5)\n"
+                             "socket.socket(socket.AF_UNIX).bind(sys.argv[2])\n"
+                             "pathlib.Path(sys.argv[1], 'made').touch()\n";
+    std::filesystem::path const log = office::Profile::log_in(profile), kept = folder / "log";
+    office::Process office("/usr/bin/python3", {"-c", program, folder, path}, log);
+    while (!std::filesystem::exists(folder / "started") && !office.exit_code())
+        std::this_thread::sleep_for(5ms);
+    std::filesystem::create_hard_link(log, kept);
+    office.kill();
+    hearthcell::archive::clear_away(folder / "0");
+    EXPECT_FALSE(office::is_written(kept)) << text_of(kept);
+    EXPECT_TRUE(std::filesystem::exists(folder / "made")) << text_of(kept);
+    EXPECT_FALSE(std::filesystem::exists(path));
+    EXPECT_FALSE(std::filesystem::exists(folder / "0"));
 }
 
 TEST(ARun, ClearsAwayWhatAnotherLeftThatWasKilledWithAllItsProcesses) {

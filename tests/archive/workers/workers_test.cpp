@@ -1,6 +1,7 @@
 // However many processes work, and whatever happens to them, the reports are the same.
 
 #include "tests/archive/runs/archive_runs.hpp"
+#include "tests/archive/runs/processes.hpp"
 
 #include "tests/archive/made/good_workbooks.hpp"
 
