@@ -130,22 +130,31 @@ struct Xml::Calls {
         auto* const reader = static_cast<Xml*>(self);
         reader->guarded([&] { reader->text({letters, static_cast<std::size_t>(count)}); });
     }
+    static void entity(void* self, char const*, int, char const*, int, char const*, char const* address, char const*,
+                       char const*) {
+        auto* const reader = static_cast<Xml*>(self);
+        if (address != nullptr)
+            reader->guarded([&] { reader->outside_entity(address); });
+    }
 };
 
-Xml::Xml() : Xml(std::make_unique<Room>(small_room)) {}
+Xml::Xml(Names names) : Xml(std::make_unique<Room>(small_room), names) {}
 
-Xml::Xml(std::unique_ptr<Room> own) : Xml(*own) {
+Xml::Xml(Room& room) : Xml(room, Names::with_namespace) {}
+
+Xml::Xml(std::unique_ptr<Room> own, Names names) : Xml(*own, names) {
     own_room_ = std::move(own);
 }
 
-Xml::Xml(Room& room) : room_(room) {
+Xml::Xml(Room& room, Names names) : room_(room) {
     Paying const pays(room_);
-    parser_.reset(XML_ParserCreate_MM(nullptr, &memory, " "));
+    parser_.reset(XML_ParserCreate_MM(nullptr, &memory, names == Names::as_written ? nullptr : " "));
     if (!parser_)
         throw std::bad_alloc();
     XML_SetUserData(parser_.get(), this);
     XML_SetElementHandler(parser_.get(), Calls::opened, Calls::closed);
     XML_SetCharacterDataHandler(parser_.get(), Calls::text);
+    XML_SetEntityDeclHandler(parser_.get(), Calls::entity);
 }
 
 Xml::~Xml() = default;

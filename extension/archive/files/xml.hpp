@@ -21,15 +21,22 @@ public:
     [[nodiscard]] std::string_view ending(std::string_view name) const;
     [[nodiscard]] bool has_ending(std::string_view name) const;
 
+    /// Names and values in turn; a null pointer ends them.
+    [[nodiscard]] char const* const* pairs() const { return pairs_; }
+
 private:
     char const** pairs_;
 };
 
+/// How the names of elements and attributes are given: "namespace local", or only "local" where there is no namespace;
+/// or "prefix:local".
+enum class Names { with_namespace, as_written };
+
 /// Reads XML as it comes, so that memory does not grow with the file; what the parser holds (open elements, names,
-/// attributes) is taken from a room. A name is "namespace local", or only "local" where there is no namespace.
+/// attributes) is taken from a room.
 class Xml {
 public:
-    Xml(); // with a small room of its own
+    explicit Xml(Names names = Names::with_namespace); // with a small room of its own
     explicit Xml(Room& room);
     virtual ~Xml();
     Xml(Xml const&) = delete;
@@ -42,6 +49,7 @@ protected:
     virtual void opened(std::string_view name, Attributes const& attributes) = 0;
     virtual void closed(std::string_view name) = 0;
     virtual void text(std::string_view) {}
+    virtual void outside_entity(std::string_view) {} // address of a file that an entity stands for; it is not read
 
     void stop(); // no more is wanted: what comes is ignored
 
@@ -50,7 +58,8 @@ private:
         void operator()(XML_ParserStruct* parser) const;
     };
     struct Calls;
-    explicit Xml(std::unique_ptr<Room> own);
+    Xml(std::unique_ptr<Room> own, Names names);
+    Xml(Room& room, Names names);
     void parse(std::string_view piece, bool last);
     template <class Work> void guarded(Work work);
 

@@ -36,18 +36,37 @@ std::string said(int code) {
 
 } // namespace
 
-void Zip::Close::operator()(zip* archive) const {
+void CloseZip::operator()(zip* archive) const {
     zip_discard(archive);
 }
 
-Zip::Zip(std::filesystem::path const& file) {
+OpenZip open_zip(std::filesystem::path const& file, ZipFor purpose) {
     int problem = 0;
-    archive_.reset(zip_open(file.c_str(), ZIP_RDONLY, &problem));
-    if (!archive_ && problem == ZIP_ER_MEMORY)
+    OpenZip archive(zip_open(file.c_str(), purpose == ZipFor::reading ? ZIP_RDONLY : 0, &problem));
+    if (!archive && problem == ZIP_ER_MEMORY)
         throw std::bad_alloc();
-    if (!archive_)
+    if (!archive)
         damaged("the zip", said(problem));
+    return archive;
 }
+
+void read_entry(zip* archive, std::uint64_t entry, std::function<bool(std::string_view)> const& take) {
+    char const* const known = zip_get_name(archive, entry, ZIP_FL_ENC_RAW);
+    std::string const name = known == nullptr ? "an entry" : known;
+    std::unique_ptr<zip_file_t, CloseFile> const file(zip_fopen_index(archive, entry, 0));
+    if (!file)
+        damaged(name, zip_get_error(archive));
+    std::vector<char> buffer(piece);
+    for (;;) {
+        zip_int64_t const got = zip_fread(file.get(), buffer.data(), buffer.size());
+        if (got < 0)
+            damaged(name, zip_file_get_error(file.get()));
+        if (got == 0 || !take({buffer.data(), static_cast<std::size_t>(got)}))
+            return;
+    }
+}
+
+Zip::Zip(std::filesystem::path const& file) : archive_(open_zip(file, ZipFor::reading)) {}
 
 std::uint64_t Zip::unpacked_size() const {
     std::uint64_t sum = 0;
@@ -69,18 +88,13 @@ bool Zip::has(std::string const& entry) const {
 }
 
 void Zip::read(std::string const& entry, std::function<void(std::string_view)> const& take) const {
-    std::unique_ptr<zip_file_t, CloseFile> const file(zip_fopen(archive_.get(), entry.c_str(), 0));
-    if (!file)
+    zip_int64_t const index = zip_name_locate(archive_.get(), entry.c_str(), 0);
+    if (index < 0)
         damaged(entry, zip_get_error(archive_.get()));
-    std::vector<char> buffer(piece);
-    for (;;) {
-        zip_int64_t const got = zip_fread(file.get(), buffer.data(), buffer.size());
-        if (got < 0)
-            damaged(entry, zip_file_get_error(file.get()));
-        if (got == 0)
-            return;
-        take({buffer.data(), static_cast<std::size_t>(got)});
-    }
+    read_entry(archive_.get(), static_cast<std::uint64_t>(index), [&](std::string_view part) {
+        take(part);
+        return true;
+    });
 }
 
 std::string Zip::text(std::string const& entry, std::size_t at_most) const {

@@ -12,7 +12,20 @@ struct zip;
 
 namespace hearthcell::archive {
 
-/// A zip file, read only. Throws Trouble(corrupt) where it is damaged.
+struct CloseZip {
+    void operator()(zip* archive) const; // without a change
+};
+using OpenZip = std::unique_ptr<zip, CloseZip>;
+
+enum class ZipFor { reading, changing };
+
+/// Throws Trouble(corrupt) where it is no zip file, as all below do where it is damaged.
+OpenZip open_zip(std::filesystem::path const& file, ZipFor purpose);
+
+/// Hands an entry over piece by piece, until `take` says that it has enough. Its checksum is checked at the end.
+void read_entry(zip* archive, std::uint64_t entry, std::function<bool(std::string_view)> const& take);
+
+/// A zip file, read only.
 class Zip {
 public:
     explicit Zip(std::filesystem::path const& file);
@@ -22,15 +35,11 @@ public:
 
     [[nodiscard]] bool has(std::string const& entry) const;
 
-    /// Hands an entry over piece by piece. Its checksum is checked at the end.
     void read(std::string const& entry, std::function<void(std::string_view)> const& take) const;
     [[nodiscard]] std::string text(std::string const& entry, std::size_t at_most) const;
 
 private:
-    struct Close {
-        void operator()(zip* archive) const;
-    };
-    std::unique_ptr<zip, Close> archive_;
+    OpenZip archive_;
 };
 
 } // namespace hearthcell::archive

@@ -1,15 +1,13 @@
 #pragma once
 // XML that is read and written again with some attributes changed or elements left out.
 
-#include <exception>
+#include "extension/archive/files/xml.hpp"
+
 #include <functional>
-#include <memory>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
-
-struct XML_ParserStruct;
 
 namespace hearthcell::archive {
 
@@ -40,29 +38,21 @@ public:
 };
 
 /// The XML comes out in UTF-8, without a document type, comments and processing instructions.
-class RewrittenXml {
+class RewrittenXml : private Xml {
 public:
     /// take: gets the XML piece by piece
     RewrittenXml(Changes& changes, std::function<void(std::string_view)> take);
-    ~RewrittenXml();
-    RewrittenXml(RewrittenXml const&) = delete;
-    RewrittenXml& operator=(RewrittenXml const&) = delete;
 
-    void feed(std::string_view piece); // throws Trouble(corrupt)
+    using Xml::feed;
     void finish();
 
     [[nodiscard]] bool changed() const { return changed_; }
 
 private:
-    struct Calls;
-    struct Free {
-        void operator()(XML_ParserStruct* parser) const;
-    };
-    void parse(std::string_view piece, bool last);
-    template <class Work> void guarded(Work work);
-    void open(char const* name, char const** attributes);
-    void close(char const* name);
-    void text(std::string_view letters);
+    void opened(std::string_view name, Attributes const& attributes) override;
+    void closed(std::string_view name) override;
+    void text(std::string_view letters) override;
+    void outside_entity(std::string_view address) override;
     void end_tag();
     void end_text();
     void put(std::string_view piece);
@@ -70,11 +60,9 @@ private:
 
     Changes& changes_;
     std::function<void(std::string_view)> take_;
-    std::unique_ptr<XML_ParserStruct, Free> parser_;
     std::string out_, text_;
     bool changed_ = false, tag_is_open_ = false;
     int left_out_ = 0; // depth inside of what is left out
-    std::exception_ptr thrown_;
 };
 
 } // namespace hearthcell::archive

@@ -1,23 +1,14 @@
 #pragma once
 // The parts of a zip file, some of them rewritten.
 
-#include <filesystem>
-#include <functional>
-#include <memory>
-#include <string>
-#include <string_view>
-
-struct zip;
+#include "extension/archive/files/zip.hpp"
 
 namespace hearthcell::archive {
 
 /// A zip file in which parts are replaced. They are counted, as two of them can have one name.
 class ZipParts {
 public:
-    explicit ZipParts(std::filesystem::path const& file); // throws Trouble(corrupt)
-    ~ZipParts();                                          // without write(): nothing has happened
-    ZipParts(ZipParts const&) = delete;
-    ZipParts& operator=(ZipParts const&) = delete;
+    explicit ZipParts(std::filesystem::path const& file); // without write(): nothing will have happened
 
     [[nodiscard]] std::size_t size() const;
     [[nodiscard]] std::string name(std::size_t part) const;
@@ -30,8 +21,7 @@ public:
     void write();
 
 private:
-    struct zip* zip_;
-    std::string file_;
+    OpenZip zip_;
 };
 
 } // namespace hearthcell::archive
