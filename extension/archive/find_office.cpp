@@ -1,10 +1,11 @@
 #include "extension/archive/find_office.hpp"
 
+#include "extension/office/environment.hpp"
+
 #include <dlfcn.h>
 
 #include <algorithm>
 #include <cctype>
-#include <cstdlib>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -19,11 +20,6 @@ namespace fs = std::filesystem;
 constexpr char const* libraries[] = {"libuno_sal.so.3", "libuno_salhelpergcc3.so.3", "libuno_cppu.so.3",
                                      "libuno_cppuhelpergcc3.so.3"};
 
-std::string setting(char const* variable) {
-    char const* const value = std::getenv(variable);
-    return value == nullptr ? std::string() : value;
-}
-
 /// An installation's folder `program`, without links: an office finds its own files from there.
 std::optional<fs::path> program_in(fs::path const& folder) {
     std::error_code problem;
@@ -35,15 +31,8 @@ std::optional<fs::path> program_in(fs::path const& folder) {
 
 /// The folder of the soffice that a shell would start.
 fs::path of_soffice_on_path() {
-    std::string const path = setting("PATH");
-    for (std::size_t start = 0; start <= path.size();) {
-        std::size_t const end = std::min(path.find(':', start), path.size());
-        std::error_code problem;
-        if (fs::path const file = fs::path(path.substr(start, end - start)) / "soffice"; fs::exists(file, problem))
-            return fs::canonical(file, problem).parent_path();
-        start = end + 1;
-    }
-    return {};
+    std::error_code problem; // of one that is gone by now
+    return fs::canonical(office::program_in(office::setting("PATH"), "soffice"), problem).parent_path();
 }
 
 /// The numbers in a name, so that 24.8 comes before 7.4.
@@ -86,7 +75,7 @@ fs::path find_office(fs::path const& chosen) {
     if (!chosen.empty())
         return only(chosen, "--office");
     for (char const* variable : {"HEARTHCELL_OFFICE", "UNO_PATH"}) // the first is Calc's, for what it starts itself
-        if (std::string const folder = setting(variable); !folder.empty())
+        if (std::string const folder = office::setting(variable); !folder.empty())
             return only(folder, variable);
     for (fs::path const& place : usual_places())
         if (auto const program = place.empty() ? std::nullopt : program_in(place))

@@ -12,13 +12,12 @@
 #include <nlohmann/json.hpp>
 
 #include <iostream>
-#include <new>
 
 namespace {
 
 using namespace hearthcell::archive;
 
-constexpr int all_well = 0, with_problems = 1, could_not_run = 2, stopped = 128;
+constexpr int all_well = 0, with_problems = 1, stopped = 128;
 
 Telling telling(Options const& options) {
     return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
@@ -93,13 +92,5 @@ int join_reports(Options const& options) {
 } // namespace
 
 int hearthcell_archive(hearthcell::archive::Options const& options) {
-    try {
-        return options.merge ? join_reports(options) : recalculate_archive(options);
-    } catch (std::bad_alloc const&) {
-        std::cerr << "hearthcell-archive: there is not enough memory\n";
-        return could_not_run;
-    } catch (std::exception const& problem) {
-        std::cerr << "hearthcell-archive: " << line_of(problem.what(), longest_detail) << "\n";
-        return could_not_run;
-    }
+    return options.merge ? join_reports(options) : recalculate_archive(options);
 }

@@ -1,5 +1,7 @@
 #include "extension/menu/archive_program.hpp"
 
+#include "extension/office/environment.hpp"
+
 #include <dirent.h>
 #include <fcntl.h>
 #include <spawn.h>
@@ -10,7 +12,6 @@
 #include <cerrno>
 #include <charconv>
 #include <csignal>
-#include <cstdlib>
 #include <memory>
 #include <system_error>
 
@@ -18,15 +19,6 @@ namespace hearthcell::menu {
 namespace {
 
 constexpr char name[] = "hearthcell-archive";
-
-std::string setting(char const* variable) {
-    char const* const value = std::getenv(variable);
-    return value == nullptr ? std::string() : value;
-}
-
-bool can_be_run(std::string const& file) {
-    return ::access(file.c_str(), X_OK) == 0;
-}
 
 /// Files that are open in this process and that another program would get. (There is a call that closes them all, but
 /// not in the C library of every system that the package runs on.)
@@ -100,19 +92,11 @@ std::vector<std::string> environment_with(std::string const& office) {
 } // namespace
 
 std::string folder_of_own_programs() {
-    return setting("HOME") + "/.local/bin";
+    return office::setting("HOME") + "/.local/bin";
 }
 
 std::string installed_archive_program() {
-    std::string const path = setting("PATH") + ":" + folder_of_own_programs();
-    for (std::size_t start = 0; start <= path.size();) {
-        std::size_t const end = std::min(path.find(':', start), path.size());
-        std::string const file = path.substr(start, end - start) + "/" + name;
-        if (end > start && can_be_run(file))
-            return file;
-        start = end + 1;
-    }
-    return {};
+    return office::program_in(office::setting("PATH") + ":" + folder_of_own_programs(), name);
 }
 
 ArchiveProgram::ArchiveProgram(std::string const& program, std::vector<std::string> const& arguments,

@@ -1,12 +1,10 @@
 #include "extension/office/confinement.hpp"
 
+#include "extension/office/environment.hpp"
 #include "extension/office/process.hpp"
 #include "extension/office/socket_connection.hpp"
 
-#include <unistd.h>
-
 #include <chrono>
-#include <cstdlib>
 
 namespace hearthcell::office {
 namespace {
@@ -24,17 +22,9 @@ constexpr char const* settings[] = {"/etc/alternatives",    "/etc/fonts",
                                     "/etc/timezone",        "/var/cache/fontconfig",
                                     "/var/lib/libreoffice", "/var/spool/libreoffice"};
 
-fs::path bubblewrap() {
-    char const* const variable = std::getenv("PATH");
-    std::string const path = variable == nullptr ? "/usr/bin:/bin" : variable;
-    for (std::size_t start = 0; start <= path.size();) {
-        std::size_t const end = std::min(path.find(':', start), path.size());
-        fs::path const file = fs::path(path.substr(start, end - start)) / "bwrap";
-        if (file.is_absolute() && ::access(file.c_str(), X_OK) == 0)
-            return file;
-        start = end + 1;
-    }
-    return {};
+std::string bubblewrap() {
+    std::string const path = setting("PATH");
+    return program_in(path.empty() ? "/usr/bin:/bin" : path, "bwrap");
 }
 
 std::vector<std::string> common_words() {

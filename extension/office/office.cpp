@@ -1,5 +1,6 @@
 #include "extension/office/office.hpp"
 
+#include "extension/office/environment.hpp"
 #include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
@@ -17,7 +18,6 @@
 #include <atomic>
 #include <chrono>
 #include <csignal>
-#include <cstdlib>
 #include <fstream>
 #include <sstream>
 #include <thread>
@@ -34,8 +34,8 @@ constexpr int wants_a_restart = 81; // what soffice.bin exits with when it has j
 
 /// Another LibreOffice than the one that this was built with: HEARTHCELL_OFFICE names its folder `program`.
 std::string program_folder() {
-    char const* const other = std::getenv("HEARTHCELL_OFFICE");
-    return other == nullptr || *other == '\0' ? OFFICE_PROGRAM : other;
+    std::string const other = setting("HEARTHCELL_OFFICE");
+    return other.empty() ? OFFICE_PROGRAM : other;
 }
 
 /// This program's own side of the connection; made once and kept, as the office's libraries expect it.
@@ -55,27 +55,17 @@ std::string fresh_pipe_name() {
     return "hearthcell-" + std::to_string(::getpid()) + "-" + std::to_string(++number) + "-" + std::to_string(now);
 }
 
-bool is_set(char const* variable) {
-    char const* const value = std::getenv(variable);
-    return value != nullptr && *value != '\0';
-}
-
 /// The process that a confined program is: the last one of those that were started one by the other.
 pid_t last_child(pid_t process) {
-    for (;;) {
-        std::string const id = std::to_string(process);
-        std::ifstream children("/proc/" + id + "/task/" + id + "/children");
-        pid_t child = 0;
-        if (!(children >> child))
-            return process;
-        process = child;
-    }
+    for (std::vector<pid_t> children; !(children = children_of(process)).empty();)
+        process = children.front();
+    return process;
 }
 
 } // namespace
 
 Office::Office(Settings const& settings) : profile_(settings), windows_(settings.windows) {
-    if (!windows_ && !is_set("HEARTHCELL_OFFICE_ROOT"))
+    if (!windows_)
         confining_ = settings.confining;
     if (is_confined()) // in there are no links that lead to its own folder
         confinement_ = {std::filesystem::canonical(program_folder()).parent_path(),
@@ -130,11 +120,6 @@ void Office::start(std::string const& pipe) {
     for (std::string const& argument : profile_.arguments())
         arguments.push_back(argument);
     std::string program = program_folder() + "/soffice.bin";
-    if (char const* const other_root = std::getenv("HEARTHCELL_OFFICE_ROOT");
-        other_root != nullptr && *other_root != '\0') {
-        arguments.insert(arguments.begin(), {other_root, program});
-        program = "/usr/sbin/chroot"; // which becomes the office, so that the process stays ours
-    }
     if (is_confined()) {
         auto words = confining_->words(confinement_);
         words.push_back(std::filesystem::canonical(program));
@@ -147,7 +132,6 @@ void Office::start(std::string const& pipe) {
     process_ = std::make_unique<Process>(
         program, arguments, profile_.log(),
         std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder,
-                                 "HEARTHCELL_OFFICE_ROOT=", // it is in there
                                  // windows drawn by the office itself, everywhere alike
                                  "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")});
 }

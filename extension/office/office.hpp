@@ -1,4 +1,5 @@
 #pragma once
+// A LibreOffice that is started for us and ends with us.
 
 #include "extension/office/process.hpp"
 #include "extension/office/profile.hpp"
@@ -14,8 +15,7 @@
 namespace hearthcell::office {
 
 /// A headless LibreOffice of our own: a fresh profile, its own process, ended and cleared away with this object.
-/// HEARTHCELL_OFFICE_ROOT in the environment names a folder with another Debian in it, whose LibreOffice is then run
-/// (chroot); it must see the same /tmp.
+/// HEARTHCELL_OFFICE in the environment names the folder `program` of another one than that which this was built with.
 class Office {
 public:
     explicit Office(Settings const& settings = {});
