@@ -2,6 +2,8 @@
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/files/whole_file.hpp"
+#include "extension/archive/links/may_link.hpp"
+#include "extension/archive/links/put_links_back.hpp"
 #include "extension/archive/links/xls_links.hpp"
 #include "extension/archive/links/xml_links.hpp"
 #include "extension/archive/links/zip_parts.hpp"

@@ -77,13 +77,6 @@ std::optional<NamedFile> named_file(std::string_view formula, std::size_t from) 
     }
 }
 
-std::string lower(std::string_view text) {
-    std::string small(text);
-    for (char& letter : small)
-        letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-    return small;
-}
-
 /// An attribute that is an address wherever it stands; or only in this element.
 bool holds_address(Tag const& tag, std::string_view attribute, std::string_view value) {
     std::string_view const element = tag.local();
@@ -98,6 +91,12 @@ bool holds_address(Tag const& tag, std::string_view attribute, std::string_view 
     if (is_one_of(attribute, {"sourceFile", "odcFile"}))
         return is_one_of(element, {"connection", "textPr"});
     return (attribute == "connection" && element == "dbPr") || (attribute == "localConnection" && element == "olapPr");
+}
+
+bool is_external(Tag const& relation) {
+    constexpr std::string_view external = "external"; // in any letter case
+    return std::ranges::equal(relation.attribute("TargetMode"), external, {},
+                              [](char letter) { return std::tolower(static_cast<unsigned char>(letter)); });
 }
 
 /// Of a database, which is more than an address.
@@ -170,7 +169,6 @@ bool HideLinks::hide_in_formula(std::string& formula) {
 
 bool HideLinks::change_relation(Tag& tag) {
     std::string_view const type = tag.attribute("Type");
-    std::string const mode = lower(tag.attribute("TargetMode"));
     std::string_view const kind = type.substr(type.rfind('/') + 1);
     if (kind == "hyperlink")
         return false;
@@ -179,7 +177,7 @@ bool HideLinks::change_relation(Tag& tag) {
             continue;
         // One that says that it is inside may begin with a slash, and means the root of the package.
         std::string_view const inside = std::string_view(value).substr(value.starts_with('/') ? 1 : 0);
-        if (mode != "external" && !inside.starts_with('/') && inside.find_first_of(":\\") == std::string_view::npos)
+        if (!is_external(tag) && !inside.starts_with('/') && inside.find_first_of(":\\") == std::string_view::npos)
             return false;
         value = outside_.hide({in_words(kind), part_, value});
         return true;
@@ -204,55 +202,6 @@ void HideLinks::closed(std::string_view name) {
 
 void HideLinks::outside_entity(std::string_view address) {
     outside_.take_out({"text", part_, std::string(address)});
-}
-
-bool PutLinksBack::change(Tag& tag) {
-    if (tag.local() == "table")
-        kept_ = outside_.is_named_in(tag.attribute("name"))
-                    ? outside_.twin_of(tag.attribute("name").substr(0, tag.attribute("name").rfind("'#")))
-                    : std::string();
-    bool changed = false;
-    for (auto& [name, value] : tag.attributes) {
-        if (!outside_.is_named_in(value))
-            continue;
-        bool const twin = tag.local() == "table-source" && !kept_.empty() && without_prefix(name) == "href";
-        value = twin ? kept_ : outside_.put_back(value);
-        changed = true;
-    }
-    return changed;
-}
-
-bool PutLinksBack::change_text(std::string& text) {
-    if (!outside_.is_named_in(text))
-        return false;
-    text = outside_.put_back(text);
-    return true;
-}
-
-void MayLink::feed(std::string_view piece) {
-    constexpr std::array<std::string_view, 16> names{
-        "href",   "src=",  "src ", "schema",     "datasource", "database-name", "image-data", "data-mapping",
-        "ENTITY", "webPr", "File", "connection", "Connection", "<Relationship", "'#",         "apos;#"};
-    constexpr std::size_t longest = 16, beginning = 200;
-    if (found_)
-        return;
-    start_.append(piece.substr(0, beginning - std::min(beginning, start_.size())));
-    std::string const text = last_ + std::string(piece);
-    for (std::string_view const name : names)
-        found_ = found_ || text.find(name) != std::string::npos;
-    last_ = text.substr(text.size() - std::min(text.size(), longest));
-}
-
-bool MayLink::found() const {
-    if (found_ || start_.empty())
-        return found_;
-    // A text in other letters than these cannot be searched for them.
-    std::string const start = lower(start_);
-    auto const first = start.find_first_not_of("\xEF\xBB\xBF \t\r\n");
-    std::string const declaration = start.substr(0, start.find("?>"));
-    return (first != std::string::npos && start[first] != '<') || start.find('\0') != std::string::npos ||
-           (declaration.find("encoding") != std::string::npos && declaration.size() < start.size() &&
-            declaration.find("utf-8") == std::string::npos);
 }
 
 } // namespace hearthcell::archive

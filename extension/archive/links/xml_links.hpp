@@ -30,27 +30,4 @@ private:
     int tables_ = 0; // open ones
 };
 
-/// Puts the addresses back.
-class PutLinksBack : public Changes {
-public:
-    explicit PutLinksBack(Outside const& outside) : outside_(outside) {}
-    bool change(Tag& tag) override;
-    bool change_text(std::string& text) override;
-
-private:
-    Outside const& outside_;
-    std::string kept_; // as above
-};
-
-/// Whether an XML text may hold any of those attributes: says quickly that most do not.
-class MayLink {
-public:
-    void feed(std::string_view piece);
-    [[nodiscard]] bool found() const;
-
-private:
-    std::string start_, last_; // the last letters: a name may have begun in them
-    bool found_ = false;
-};
-
 } // namespace hearthcell::archive

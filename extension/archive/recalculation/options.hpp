@@ -1,5 +1,5 @@
 #pragma once
-// The command line: read, explained, and made into the manual page.
+// What is asked for: the command line, read and checked.
 
 #include "extension/archive/recalculation/assignment.hpp"
 
@@ -19,9 +19,9 @@ struct Options {
     std::filesystem::path package;
     std::filesystem::path office; // an installation of LibreOffice; found by itself when empty
     unsigned workers = 1;
-    double time_limit = 60;          // seconds
-    unsigned recycle = 100;          // files
-    std::uint64_t size_limit = 1024; // MiB
+    double time_limit = 60;            // seconds
+    unsigned recycle = 100;            // files
+    std::uint64_t size_limit = 1024;   // MiB
     std::uint64_t memory_limit = 2048; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
@@ -35,8 +35,5 @@ struct Read {
     int status = 0;
 };
 Read read_options(int count, char const* const* words);
-
-/// The manual page, made from the same table as --help.
-std::string manual_page();
 
 } // namespace hearthcell::archive

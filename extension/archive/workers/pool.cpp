@@ -2,17 +2,14 @@
 
 #include "extension/archive/workers/scratch.hpp"
 #include "extension/archive/workers/seat.hpp"
+#include "extension/archive/workers/signals.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <poll.h>
-#include <sys/signalfd.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <array>
-#include <cerrno>
-#include <csignal>
 #include <deque>
 #include <memory>
 #include <system_error>
@@ -32,36 +29,6 @@ template <class Work> auto asking(Work const& work) {
         throw CannotRun(problem.what());
     }
 }
-
-/// The signals that stop a run, taken from a descriptor instead of a handler; as they were again afterwards.
-class Signals {
-public:
-    Signals() {
-        sigset_t stopping;
-        ::sigemptyset(&stopping);
-        for (int const signal : {SIGINT, SIGTERM, SIGHUP})
-            ::sigaddset(&stopping, signal);
-        ::sigprocmask(SIG_BLOCK, &stopping, &before_);
-        descriptor_ = ::signalfd(-1, &stopping, SFD_CLOEXEC | SFD_NONBLOCK);
-    }
-    ~Signals() {
-        ::close(descriptor_);
-        ::sigprocmask(SIG_SETMASK, &before_, nullptr);
-    }
-    Signals(Signals const&) = delete;
-    Signals& operator=(Signals const&) = delete;
-
-    [[nodiscard]] int descriptor() const { return descriptor_; }
-
-    int arrived() {
-        signalfd_siginfo facts{};
-        return ::read(descriptor_, &facts, sizeof facts) == sizeof facts ? static_cast<int>(facts.ssi_signo) : 0;
-    }
-
-private:
-    sigset_t before_{};
-    int descriptor_ = -1;
-};
 
 } // namespace
 

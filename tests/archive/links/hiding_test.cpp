@@ -1,6 +1,8 @@
 // What counts as a link, how it is hidden, and that it comes back.
 
 #include "extension/archive/files/problem.hpp"
+#include "extension/archive/links/may_link.hpp"
+#include "extension/archive/links/put_links_back.hpp"
 #include "extension/archive/links/xml_links.hpp"
 
 #include <gtest/gtest.h>
