@@ -1,6 +1,6 @@
 #pragma once
 // The constants of published methods, each named once. Documents and equations are from memory until someone has opened
-// them; f fuel, m water and e water evaporated, M moisture on wet basis, as in DEVELOPERS.md.
+// them; f fuel, m water and e water evaporated, M moisture on wet basis, as in README.md.
 
 namespace hearthcell::kernels {
 

@@ -1,5 +1,5 @@
 #pragma once
-// The published definitions that an old sheet may have used. The table of what each computes is in DEVELOPERS.md;
+// The published definitions that an old sheet may have used. The table of what each computes is in README.md;
 // the WBT and ISO constants are from memory until someone has opened the documents.
 
 #include "functions/contract/choice.hpp"

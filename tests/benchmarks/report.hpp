@@ -1,4 +1,5 @@
 #pragma once
+// The tables that the benchmarks print.
 
 #include <initializer_list>
 #include <string>
@@ -6,7 +7,7 @@
 
 namespace hearthcell::benchmarks {
 
-/// Prints tables as they grow: for reading in a terminal, or as Markdown for DEVELOPERS.md.
+/// Prints tables as they grow: for reading in a terminal, or as Markdown for RESULTS.md.
 class Report {
 public:
     explicit Report(bool as_markdown) : markdown_(as_markdown) {}
