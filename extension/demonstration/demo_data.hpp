@@ -1,4 +1,5 @@
 #pragma once
+// Invented data, and how they get into a template.
 
 #include "extension/office/document.hpp"
 

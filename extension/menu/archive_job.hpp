@@ -1,4 +1,5 @@
 #pragma once
+// A run of hearthcell-archive beside the office: followed, shown, stopped.
 
 #include "extension/menu/archive_program.hpp"
 #include "extension/menu/surroundings.hpp"

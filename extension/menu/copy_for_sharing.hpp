@@ -1,4 +1,5 @@
 #pragma once
+// The menu's command 'copy for sharing'.
 
 #include "extension/menu/surroundings.hpp"
 

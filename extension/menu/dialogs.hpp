@@ -1,4 +1,5 @@
 #pragma once
+// The small dialogs that several commands need.
 
 #include "extension/menu/surroundings.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// The dialog that asks which folder is to be recalculated, and how.
 
 #include "extension/menu/surroundings.hpp"
 

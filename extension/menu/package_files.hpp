@@ -1,4 +1,5 @@
 #pragma once
+// Where the files of the package lie.
 
 #include "extension/menu/surroundings.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// The window that shows how far hearthcell-archive is.
 
 #include "extension/menu/dialog_parts.hpp"
 

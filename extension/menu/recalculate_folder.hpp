@@ -1,4 +1,5 @@
 #pragma once
+// The menu's command 'recalculate a folder'.
 
 #include "extension/menu/surroundings.hpp"
 

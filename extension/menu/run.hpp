@@ -1,4 +1,5 @@
 #pragma once
+// From a command of the menu to the code that does it.
 
 #include "extension/menu/commands.hpp"
 #include "extension/menu/surroundings.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// What the code of each command is given, and what it answers.
 
 #include "extension/menu/texts.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// A spreadsheet that is open in an office: opened, recalculated, saved.
 
 #include "extension/office/office.hpp"
 #include "extension/office/sheet.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// Answers for an office that nobody sits before.
 
 #include <com/sun/star/task/XInteractionHandler.hpp>
 #include <cppuhelper/implbase1.hxx>

@@ -1,4 +1,5 @@
 #pragma once
+// One sheet of an open spreadsheet, and what its cells hold.
 
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/table/CellRangeAddress.hpp>

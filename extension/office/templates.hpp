@@ -1,4 +1,5 @@
 #pragma once
+// The templates that an office offers.
 
 #include "extension/office/office.hpp"
 

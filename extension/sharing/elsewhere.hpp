@@ -1,4 +1,5 @@
 #pragma once
+// Formulas in names, conditional formats and validity rules, in a copy for sharing.
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 

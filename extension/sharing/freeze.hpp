@@ -1,4 +1,5 @@
 #pragma once
+// Makes an open workbook one for people without Hearthcell.
 
 #include "extension/sharing/replacement.hpp"
 #include "extension/sharing/writable.hpp"

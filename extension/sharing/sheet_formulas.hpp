@@ -1,4 +1,5 @@
 #pragma once
+// The formulas of one sheet in a copy for sharing: found, and replaced.
 
 #include "extension/sharing/kept_cell.hpp"
 #include "extension/sharing/our_formulas.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// A cell to try formulas in.
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>

@@ -1,4 +1,5 @@
 #pragma once
+// Values in the place of calls within a formula.
 
 #include "extension/formulas/names.hpp"
 #include "extension/sharing/spare_cell.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// Tables in plain text.
 
 #include <string>
 #include <vector>

@@ -1,4 +1,5 @@
 #pragma once
+// A choice among a few fixed texts, as kernels get it.
 
 namespace hearthcell {
 

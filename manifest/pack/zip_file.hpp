@@ -1,4 +1,5 @@
 #pragma once
+// Zip files that are the same bytes whenever they are made.
 
 #include <filesystem>
 #include <span>

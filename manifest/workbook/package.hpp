@@ -1,4 +1,5 @@
 #pragma once
+// From flat OpenDocument to the zipped kind.
 
 #include <filesystem>
 #include <pugixml.hpp>

@@ -1,4 +1,5 @@
 #pragma once
+// The texts of the templates in four languages.
 
 #include <filesystem>
 #include <map>

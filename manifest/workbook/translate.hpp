@@ -1,4 +1,5 @@
 #pragma once
+// From an English template to one of another language.
 
 #include "manifest/workbook/texts.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// How this room says what is wrong with its sources.
 
 #include <stdexcept>
 

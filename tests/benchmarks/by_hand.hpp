@@ -1,4 +1,5 @@
 #pragma once
+// What our functions do, written out in Calc's own.
 
 #include <string>
 #include <vector>

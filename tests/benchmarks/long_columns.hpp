@@ -1,4 +1,5 @@
 #pragma once
+// Logs of up to a million readings, and how long functions take over them.
 
 #include "extension/office/document.hpp"
 #include "timing.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// Formulas to be timed, made from the examples of the catalogue.
 
 #include "functions/catalogue/catalogue.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// How long Calc takes over formulas.
 
 #include "extension/office/document.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// What all tests inside LibreOffice share: an office with the package, blank sheets, error codes.
 
 #include "extension/office/document.hpp"
 

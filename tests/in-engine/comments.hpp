@@ -1,4 +1,5 @@
 #pragma once
+// Comments on cells, read and written.
 
 #include "extension/office/document.hpp"
 

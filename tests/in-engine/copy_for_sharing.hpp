@@ -1,4 +1,5 @@
 #pragma once
+// What the tests of copies for sharing have in common.
 
 #include "commands.hpp"
 #include "comments.hpp"

@@ -1,4 +1,5 @@
 #pragma once
+// The templates as tests find and read them.
 
 #include "calc.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// An office with windows, seen and used as by a person.
 
 #include "extension/office/office.hpp"
 

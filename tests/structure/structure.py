@@ -1,7 +1,10 @@
-"""Reads which file includes which, and finds arrows that run the wrong way: into a higher room, or in a circle."""
+"""Reads which file includes which, and finds arrows that run the wrong way: into a higher room, or in a circle; and
+headers that do not open by saying what they are."""
 import re
 from pathlib import Path
 
+WITH_HEADERS = ("extension", "functions", "manifest", "tests")
+OPENING = re.compile(r"#pragma once\n// [^\n]*(\n// [^\n]*)*[.:…]\n(?!// )")
 INCLUDE = re.compile(r'^\s*#\s*include\s+"([^"]+)"')
 
 
@@ -62,9 +65,16 @@ def circles(includes):
         yield from walk(file, [])
 
 
+def faults_of_openings(root):
+    for folder in WITH_HEADERS:
+        for file in sorted((root / folder).rglob("*.hpp")):
+            if not OPENING.match(file.read_text(encoding="utf-8")):
+                yield f"{file.relative_to(root)} does not open by saying what it is, in a comment below '#pragma once'"
+
+
 def faults(root, list_of_rooms):
     rooms = rooms_in(list_of_rooms)
     empty = [f"{room} is listed as a room and is none" for room in rooms if not (Path(root) / room).is_dir()]
     includes = list(includes_of(Path(root), rooms))
-    return [*empty, *faults_of_paths(Path(root), includes), *faults_of_rooms(includes, rooms),
+    return [*empty, *faults_of_openings(Path(root)), *faults_of_paths(Path(root), includes), *faults_of_rooms(includes, rooms),
             *(f"a circle: {circle}" for circle in circles(includes))]

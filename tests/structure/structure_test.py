@@ -1,4 +1,4 @@
-"""Nothing in the project includes what is above it, and this test would notice."""
+"""Nothing in the project includes what is above it, every header says what it is, and this test would notice."""
 import tempfile
 import unittest
 from pathlib import Path
@@ -45,6 +45,13 @@ class AMadeUpProject(unittest.TestCase):
         files = {"house/door.cpp": '#include "door.hpp"\n', "house/door.hpp": ""}
         self.assertEqual(['house/door.cpp:1 includes "door.hpp": write the path from the root of the project'],
                          self.faults_of(files))
+
+    def test_may_not_have_a_header_that_does_not_say_what_it_is(self):
+        rooms = "functions\n"
+        what = "// Coal, and\n// how much of it.\n"
+        self.assertEqual([], self.faults_of({"functions/coal.hpp": "#pragma once\n" + what + "\nint coal;\n"}, rooms))
+        for opening in ("", what, "#pragma once\n\n/// Coal.\nint coal;\n", "#pragma once\n// Coal\n\nint coal;\n"):
+            self.assertEqual(1, len(self.faults_of({"functions/coal.hpp": opening}, rooms)), opening)
 
     def test_may_not_list_a_room_that_is_not_there(self):
         self.assertIn("attic is listed as a room and is none", faults(ROOT, "functions\nattic\n"))

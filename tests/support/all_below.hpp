@@ -1,4 +1,5 @@
 #pragma once
+// What lies in a folder, however it changes meanwhile.
 
 #include <filesystem>
 #include <system_error>

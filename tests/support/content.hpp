@@ -1,4 +1,5 @@
 #pragma once
+// What a file holds.
 
 #include <filesystem>
 #include <fstream>

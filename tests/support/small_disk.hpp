@@ -1,4 +1,5 @@
 #pragma once
+// A disk that is soon full.
 
 #include <filesystem>
 #include <string>

@@ -1,4 +1,5 @@
 #pragma once
+// How the function guide looks.
 
 #include "manifest/generator/guide/sheet.hpp"
 

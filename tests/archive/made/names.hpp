@@ -1,4 +1,5 @@
 #pragma once
+// Names and places of the workbooks in the test archive.
 
 #include <filesystem>
 

@@ -1,4 +1,5 @@
 #pragma once
+// Zip files, good and bad, as tests need them.
 
 #include <cstdint>
 #include <filesystem>

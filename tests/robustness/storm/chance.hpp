@@ -1,4 +1,5 @@
 #pragma once
+// The random numbers of the storm.
 
 #include <cmath>
 #include <cstdint>

@@ -1,4 +1,5 @@
 #pragma once
+// Zip files for the fuzzer of the readers.
 
 #include <string>
 #include <utility>
