@@ -4,6 +4,7 @@
 #include "extension/archive/files/shown.hpp"
 #include "extension/archive/find_office.hpp"
 #include "extension/archive/program.hpp"
+#include "extension/archive/recalculation/command_line.hpp"
 
 #include <dlfcn.h>
 

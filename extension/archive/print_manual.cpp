@@ -1,6 +1,6 @@
 // Prints the manual page of hearthcell-archive, for the build: the same table as --help.
 
-#include "extension/archive/recalculation/command_line.hpp"
+#include "extension/archive/recalculation/option_table.hpp"
 #include "functions/edition.hpp"
 
 #include <CLI/CLI.hpp>

@@ -138,11 +138,9 @@ struct Xml::Calls {
     }
 };
 
-Xml::Xml(Names names) : Xml(std::make_unique<Room>(small_room), names) {}
+Xml::Xml() : Xml(std::make_unique<Room>(small_room)) {}
 
-Xml::Xml(Room& room) : Xml(room, Names::with_namespace) {}
-
-Xml::Xml(std::unique_ptr<Room> own, Names names) : Xml(*own, names) {
+Xml::Xml(std::unique_ptr<Room> own) : Xml(*own) {
     own_room_ = std::move(own);
 }
 

@@ -36,8 +36,8 @@ enum class Names { with_namespace, as_written };
 /// attributes) is taken from a room.
 class Xml {
 public:
-    explicit Xml(Names names = Names::with_namespace); // with a small room of its own
-    explicit Xml(Room& room);
+    Xml(); // with a small room of its own
+    explicit Xml(Room& room, Names names = Names::with_namespace);
     virtual ~Xml();
     Xml(Xml const&) = delete;
     Xml& operator=(Xml const&) = delete;
@@ -58,8 +58,7 @@ private:
         void operator()(XML_ParserStruct* parser) const;
     };
     struct Calls;
-    Xml(std::unique_ptr<Room> own, Names names);
-    Xml(Room& room, Names names);
+    explicit Xml(std::unique_ptr<Room> own);
     void parse(std::string_view piece, bool last);
     template <class Work> void guarded(Work work);
 

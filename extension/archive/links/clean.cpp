@@ -45,9 +45,10 @@ private:
 
 /// Rewrites what `read` hands over. The file with it; nothing where nothing changes.
 template <class Read>
-std::unique_ptr<Aside> rewritten(std::filesystem::path const& aside, Changes& changes, Read const& read) {
+std::unique_ptr<Aside> rewritten(std::filesystem::path const& aside, Changes& changes, Room& room, Read const& read) {
     auto file = std::make_unique<Aside>(aside);
-    RewrittenXml xml(changes, [&](std::string_view piece) { file->write(piece); });
+    RewrittenXml xml(
+        changes, [&](std::string_view piece) { file->write(piece); }, room);
     read([&](std::string_view piece) {
         xml.feed(piece);
         return true;
@@ -80,7 +81,8 @@ bool is_a_picture(std::string const& part) {
 }
 
 template <class Worth, class ChangesOf>
-void rewrite_parts(std::filesystem::path const& file, Worth const& is_worth_it, ChangesOf const& changes_of) {
+void rewrite_parts(std::filesystem::path const& file, Room& room, Worth const& is_worth_it,
+                   ChangesOf const& changes_of) {
     ZipParts zip(file);
     std::vector<std::unique_ptr<Aside>> asides;
     for (std::size_t part = 0; part < zip.size(); ++part) {
@@ -89,7 +91,7 @@ void rewrite_parts(std::filesystem::path const& file, Worth const& is_worth_it, 
         try {
             auto const changes = changes_of(zip.name(part));
             auto const aside = file.parent_path() / ("part-" + std::to_string(part));
-            if (auto changed = rewritten(aside, *changes, [&](auto const& take) { zip.read(part, take); })) {
+            if (auto changed = rewritten(aside, *changes, room, [&](auto const& take) { zip.read(part, take); })) {
                 zip.replace(part, changed->file());
                 asides.push_back(std::move(changed));
             }
@@ -103,7 +105,7 @@ void rewrite_parts(std::filesystem::path const& file, Worth const& is_worth_it, 
         zip.write();
 }
 
-void hide_in_parts(std::filesystem::path const& file, Outside& outside) {
+void hide_in_parts(std::filesystem::path const& file, Outside& outside, Room& room) {
     auto const may_link = [](ZipParts const& zip, std::size_t part) {
         MayLink search;
         zip.read(part, [&](std::string_view piece) {
@@ -112,11 +114,11 @@ void hide_in_parts(std::filesystem::path const& file, Outside& outside) {
         });
         return search.found();
     };
-    rewrite_parts(file, may_link,
+    rewrite_parts(file, room, may_link,
                   [&](std::string const& part) { return std::make_unique<HideLinks>(outside, part, depth_of(part)); });
 }
 
-void put_back_in_parts(std::filesystem::path const& file, Outside const& outside) {
+void put_back_in_parts(std::filesystem::path const& file, Outside const& outside, Room& room) {
     auto const has_names = [&](ZipParts const& zip, std::size_t part) {
         std::string last;
         bool found = false;
@@ -128,46 +130,46 @@ void put_back_in_parts(std::filesystem::path const& file, Outside const& outside
         });
         return found;
     };
-    rewrite_parts(file, has_names, [&](std::string const&) { return std::make_unique<PutLinksBack>(outside); });
+    rewrite_parts(file, room, has_names, [&](std::string const&) { return std::make_unique<PutLinksBack>(outside); });
 }
 
-void rewrite_flat(std::filesystem::path const& file, Changes& changes) {
+void rewrite_flat(std::filesystem::path const& file, Changes& changes, Room& room) {
     auto const read = [&](auto const& take) { read_pieces(file, [&](std::string_view piece) { take(piece); }); };
-    if (auto const changed = rewritten(file.parent_path() / "part", changes, read))
+    if (auto const changed = rewritten(file.parent_path() / "part", changes, room, read))
         std::filesystem::rename(changed->file(), file);
 }
 
-void hide_in_flat(std::filesystem::path const& file, Outside& outside) {
+void hide_in_flat(std::filesystem::path const& file, Outside& outside, Room& room) {
     MayLink search;
     read_pieces(file, [&](std::string_view piece) { search.feed(piece); });
     if (!search.found())
         return;
     HideLinks changes(outside, {}, -1);
-    rewrite_flat(file, changes);
+    rewrite_flat(file, changes, room);
 }
 
 } // namespace
 
-void hide_links(std::filesystem::path const& workbook, Format format, Outside& outside) {
+void hide_links(std::filesystem::path const& workbook, Format format, Outside& outside, Room& room) {
     switch (format) {
     case Format::ods:
     case Format::xlsx:
-        return hide_in_parts(workbook, outside);
+        return hide_in_parts(workbook, outside, room);
     case Format::fods:
-        return hide_in_flat(workbook, outside);
+        return hide_in_flat(workbook, outside, room);
     case Format::xls:
         return hide_in_xls(workbook, outside);
     }
 }
 
-void put_links_back(std::filesystem::path const& workbook, Format format, Outside const& outside) {
+void put_links_back(std::filesystem::path const& workbook, Format format, Outside const& outside, Room& room) {
     if (outside.hidden().empty())
         return;
     if (format == Format::ods || format == Format::xlsx) {
-        put_back_in_parts(workbook, outside);
+        put_back_in_parts(workbook, outside, room);
     } else if (format == Format::fods) {
         PutLinksBack changes(outside);
-        rewrite_flat(workbook, changes);
+        rewrite_flat(workbook, changes, room);
     }
 }
 

@@ -45,8 +45,8 @@ std::string_view Tag::attribute(std::string_view local_name) const {
     return {};
 }
 
-RewrittenXml::RewrittenXml(Changes& changes, std::function<void(std::string_view)> take)
-    : Xml(Names::as_written), changes_(changes), take_(std::move(take)) {
+RewrittenXml::RewrittenXml(Changes& changes, std::function<void(std::string_view)> take, Room& room)
+    : Xml(room, Names::as_written), changes_(changes), take_(std::move(take)) {
     put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
 }
 

@@ -40,8 +40,8 @@ public:
 /// The XML comes out in UTF-8, without a document type, comments and processing instructions.
 class RewrittenXml : private Xml {
 public:
-    /// take: gets the XML piece by piece
-    RewrittenXml(Changes& changes, std::function<void(std::string_view)> take);
+    /// take: gets the XML piece by piece. room: for what the parser holds
+    RewrittenXml(Changes& changes, std::function<void(std::string_view)> take, Room& room);
 
     using Xml::feed;
     void finish();

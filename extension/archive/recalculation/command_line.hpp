@@ -1,28 +1,17 @@
 #pragma once
-// The table of options, from which the command line is read, and --help and the manual page are written.
+// The command line, read and checked.
 
 #include "extension/archive/recalculation/options.hpp"
 
-#include <string>
-#include <vector>
-
-namespace CLI {
-class App;
-}
+#include <optional>
 
 namespace hearthcell::archive {
 
-extern char const* const description; ///< what the program does
-extern char const* const footer;      ///< files, exit status, examples
-
-/// As the command line gives it, before it is checked.
-struct Raw {
-    std::vector<std::string> inputs, collect, set;
-    std::string output, base, package, office;
-    Options options;
+/// The options; or, when there is nothing to do (--help, a mistake), the status to exit with, after having said why.
+struct Read {
+    std::optional<Options> options;
+    int status = 0;
 };
-
-/// Tells the reader of the command line which options there are, and where their values go.
-void describe(CLI::App& app, Raw& raw);
+Read read_options(int count, char const* const* words);
 
 } // namespace hearthcell::archive

@@ -1,11 +1,10 @@
 #pragma once
-// What is asked for: the command line, read and checked.
+// What a run is to do.
 
 #include "extension/archive/recalculation/assignment.hpp"
 
 #include <cstdint>
 #include <filesystem>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,12 +27,5 @@ struct Options {
     bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,
          json = false, progress_lines = false;
 };
-
-/// The options; or, when there is nothing to do (--help, a mistake), the status to exit with, after having said why.
-struct Read {
-    std::optional<Options> options;
-    int status = 0;
-};
-Read read_options(int count, char const* const* words);
 
 } // namespace hearthcell::archive

@@ -36,8 +36,7 @@ Document open(office::Office& office, std::filesystem::path const& file) {
     }
 }
 
-StoredResults results_in(Document const& workbook, Options const& options) {
-    Room room(Room::for_workbooks_up_to(options.size_limit << 20));
+StoredResults results_in(Document const& workbook, Room& room) {
     StoredResults results;
     visit_formulas(workbook, [&](Place const& place, Value const& value, Formula const&) {
         results.add({place, value, false}, room);
@@ -108,10 +107,11 @@ std::set<Place> set_all(Document const& workbook, Options const& options, std::v
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
                          std::string const& edition) {
     Outside outside(copy.file.parent_path());
+    Room room(Room::for_workbooks_up_to(options.size_limit << 20));
     if (copy.stored) // else it is encrypted, and cannot be opened either
-        hide_links(copy.file, copy.format, outside);
+        hide_links(copy.file, copy.format, outside, room);
     Document workbook = open(office, copy.file);
-    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook, options);
+    StoredResults const own = copy.stored ? StoredResults() : results_in(workbook, room);
     StoredResults const& stored = copy.stored ? *copy.stored : own;
 
     Recalculated result;
@@ -132,7 +132,7 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
         replace_by_values(workbook, edition, outcome.problems);
     result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
     save(workbook, result.saved);
-    put_links_back(result.saved, copy.format, outside);
+    put_links_back(result.saved, copy.format, outside, room);
     return result;
 }
 

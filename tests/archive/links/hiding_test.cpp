@@ -12,9 +12,11 @@ namespace {
 
 using namespace hearthcell::archive;
 
-std::string rewritten(std::string const& xml, Changes& changes) {
+std::string rewritten(std::string const& xml, Changes& changes, std::uint64_t bytes = std::uint64_t{1} << 30) {
     std::string text;
-    RewrittenXml rewriting(changes, [&](std::string_view piece) { text += piece; });
+    Room room(bytes);
+    RewrittenXml rewriting(
+        changes, [&](std::string_view piece) { text += piece; }, room);
     // By letters, since files come in pieces that end anywhere.
     for (char const letter : xml)
         rewriting.feed({&letter, 1});
@@ -155,6 +157,19 @@ TEST(AFormula, ThatNamesManyFilesTakesNoTime) {
     Hidden const hidden("<c f=\"" + formula + "\"/>");
     EXPECT_FALSE(hidden.outside.hidden().empty());
     EXPECT_EQ(hidden.back(), "<c f=\"" + formula + "\"/>");
+}
+
+TEST(AText, ThatDoesNotFitIntoItsRoomIsTooLarge) {
+    Outside outside("/tmp");
+    HideLinks changes(outside, "content.xml", 0);
+    std::string const xml = "<c f=\"" + std::string(1 << 20, 'x') + "\"/>";
+    EXPECT_EQ(rewritten(xml, changes, 8 << 20).size(), xml.size());
+    try {
+        rewritten(xml, changes, 1 << 20);
+        ADD_FAILURE() << "it was read";
+    } catch (Trouble const& trouble) {
+        EXPECT_EQ(trouble.reason, Reason::too_large) << trouble.what();
+    }
 }
 
 TEST(AProblem, NamesAFewLinksAndCountsTheOthers) {

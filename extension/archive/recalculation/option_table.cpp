@@ -1,0 +1,115 @@
+#include "extension/archive/recalculation/option_table.hpp"
+
+#include "functions/edition.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <map>
+#include <thread>
+
+namespace hearthcell::archive {
+namespace {
+
+constexpr int least_memory = 300; // MiB; an office that has done nothing yet holds half of that
+
+} // namespace
+
+char const* const description =
+    "Recalculates archives of workbooks (.ods, .fods, .xlsx, .xls) with Hearthcell and lists "
+    "every result that changed. Originals are never touched.";
+
+char const* const footer = R"(In the output folder:
+  a recalculated copy of every workbook at the same relative path
+  changes.csv    every result that is another one now
+  collected.csv  with --collect: one row a workbook
+  problems.csv   what could not be done, and why
+  summary.txt    what is also printed at the end
+  summary.ods    the same and more on pages to be looked at and printed, with charts
+  .hearthcell-archive  what is finished: the same command goes on where it was stopped
+
+Exit status: 0 all well, 1 finished with problems, 2 could not run, 130 or 143 stopped by a signal.
+
+Examples:
+  hearthcell-archive results --output recalculated
+  hearthcell-archive 2018 2019 --output check --dry-run --collect efficiency,Summary.C7
+  hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
+  find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
+)";
+
+void describe(CLI::App& app, Raw& raw) {
+    Options& options = raw.options;
+    options.workers = std::max(1U, std::thread::hardware_concurrency());
+    app.add_option(
+        "INPUT", raw.inputs,
+        "Workbooks, and folders that hold them at any depth. A list of them is read from standard input when "
+        "there is none or where it is '-', one a line.");
+    app.add_option("--output", raw.output, "Folder for the copies and the reports; outside the inputs")
+        ->type_name("DIR");
+    app.add_option("--base", raw.base,
+                   "Paths in the output are relative to this folder instead of the folder that holds all inputs; for "
+                   "lists that are parts of one archive")
+        ->type_name("DIR");
+    app.add_flag("--null", options.null_separated, "The list on standard input is separated by NUL, not by lines");
+    app.add_option("--collect", raw.collect,
+                   "Defined names or cells (Sheet.B4), separated by commas, whose results go into collected.csv; "
+                   "repeatable")
+        ->type_name("NAME,…")
+        ->allow_extra_args(false);
+    app.add_option("--set", raw.set,
+                   "Puts a number or text into a defined name or cell of every workbook before it is recalculated; "
+                   "repeatable")
+        ->type_name("NAME=VALUE")
+        ->allow_extra_args(false);
+    app.add_flag("--values", options.values,
+                 "Copies for sharing: formulas with Hearthcell's functions become values, and notes of their cells");
+    app.add_flag("--dry-run", options.dry_run, "Reports only, no copies");
+    app.add_flag(
+        "--merge", options.merge,
+        "Joins the reports of several runs: INPUT are their output folders, on this machine or reached through "
+        "it. They must have had the same package, options and base");
+    app.add_flag("--no-summary{false}", options.summary, "Without summary.ods");
+    app.add_option("--workers", options.workers, "LibreOffice processes side by side")
+        ->type_name("N")
+        ->capture_default_str()
+        ->check(CLI::Range(1, 1024).description(""));
+    app.add_option("--time-limit", options.time_limit, "For one workbook; then its process is ended and replaced")
+        ->type_name("SECONDS")
+        ->capture_default_str()
+        ->check(CLI::Range(1e-3, 1e6).description(""));
+    app.add_option("--recycle", options.recycle, "A process is started anew after so many workbooks")
+        ->type_name("FILES")
+        ->capture_default_str()
+        ->check(CLI::Range(1, 1000000).description(""));
+    app.add_option(
+           "--size-limit", options.size_limit,
+           "A workbook that is larger, that unpacks to more, or whose results fill more than half of that in memory, "
+           "is not opened")
+        ->type_name("MIB")
+        ->capture_default_str()
+        ->check(CLI::Range(1, 1 << 20).description(""));
+    app.add_option(
+           "--memory-limit", options.memory_limit,
+           "Of memory for one process and the LibreOffice beside it; then they are ended and replaced. 4GiB is the "
+           "same as 4096")
+        ->type_name("MIB")
+        ->capture_default_str()
+        ->transform(CLI::AsNumberWithUnit(std::map<std::string, std::uint64_t>{{"mib", 1}, {"gib", 1024}},
+                                          CLI::AsNumberWithUnit::CASE_INSENSITIVE, "")
+                        .description(""))
+        ->check(CLI::Range(least_memory, 1 << 24).description(""));
+    app.add_option("--package", raw.package,
+                   "Hearthcell's package; else hearthcell.oxt beside this program or in ../share/hearthcell")
+        ->type_name("FILE");
+    app.add_option("--office", raw.office,
+                   "Folder of the LibreOffice to work with; else the one that UNO_PATH names, that of soffice on the "
+                   "PATH, /usr/lib/libreoffice, or the newest /opt/libreoffice*")
+        ->type_name("DIR");
+    app.add_flag("--quiet", options.quiet, "No progress and no summary");
+    app.add_flag("--json", options.json, "The summary as JSON, on standard output");
+    app.add_flag("--progress-lines", options.progress_lines,
+                 "For programs that start this one: how far it is, as lines of JSON on standard error");
+    app.set_version_flag("--version", std::string(edition), "Prints the edition");
+    app.footer(footer);
+}
+
+} // namespace hearthcell::archive
