@@ -1,4 +1,5 @@
 #pragma once
+// What a copy for sharing links to, out of sight of the office while it is made.
 
 #include "extension/menu/surroundings.hpp"
 

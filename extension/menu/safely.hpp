@@ -1,4 +1,5 @@
 #pragma once
+// Work that must not throw into the office.
 
 #include "extension/menu/surroundings.hpp"
 

@@ -1,4 +1,5 @@
 #pragma once
+// How a copy for sharing is made, step by step.
 
 #include "extension/menu/documents.hpp"
 #include "extension/menu/outside_links.hpp"

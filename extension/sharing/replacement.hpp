@@ -1,4 +1,5 @@
 #pragma once
+// How a sheet's formulas become values and comments, part by part.
 
 #include "extension/sharing/sheet_formulas.hpp"
 

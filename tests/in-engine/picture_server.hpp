@@ -1,4 +1,5 @@
 #pragma once
+// A server that is not to be asked.
 
 #include <atomic>
 #include <string>
