@@ -47,7 +47,7 @@ def built(entry):
 
 def faults_of_compilation(commands):
     wanted = COMPILED_WITH + (ON_X86 if platform.machine() == "x86_64" else ())
-    ours = [entry for entry in commands if any(source in entry["file"] for source in SOURCES)]
+    ours = [entry for entry in commands if any(source in entry["file"] for source in SOURCES) and built(entry).endswith(".o")]
     if len(ours) < 20:
         yield f"only {len(ours)} commands found"
     for entry in ours:
