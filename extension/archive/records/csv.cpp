@@ -38,19 +38,46 @@ bool is_number(std::string_view text) {
     return problem != std::errc::invalid_argument && end == text.data() + text.size();
 }
 
-} // namespace
-
-bool needs_backslash(std::string_view field) {
-    if (field.starts_with('\\'))
+bool needs_backslash(std::string_view text) {
+    if (text.starts_with('\\'))
         return true;
-    std::string_view rest = field;
+    std::string_view rest = text;
     auto const starts_rest = [&](std::string_view one) { return rest.starts_with(one); };
     for (auto one = skipped.begin(); one != skipped.end();) {
         one = std::ranges::find_if(skipped, starts_rest);
         if (one != skipped.end())
             rest.remove_prefix(one->size());
     }
-    return std::ranges::any_of(opening, starts_rest) && !is_number(field);
+    return std::ranges::any_of(opening, starts_rest) && !is_number(text);
+}
+
+/// Copies a text, with something done at each place where a field may begin. at_start: may write, and take off the rest
+/// of the text; gives what is left of it.
+template <class AtStart> std::string rewritten(std::string_view text, AtStart const& at_start) {
+    std::string result;
+    for (;;) {
+        text = at_start(text, result);
+        auto const separator = text.find_first_of(";\t|\r\n");
+        if (separator == std::string_view::npos)
+            return result.append(text);
+        result.append(text.substr(0, separator + 1));
+        text.remove_prefix(separator + 1);
+    }
+}
+
+} // namespace
+
+std::string with_backslashes(std::string_view field) {
+    return rewritten(field, [](std::string_view rest, std::string& result) {
+        if (needs_backslash(rest))
+            result += '\\';
+        return rest;
+    });
+}
+
+std::string without_backslashes(std::string_view field) {
+    return rewritten(
+        field, [](std::string_view rest, std::string const&) { return rest.substr(rest.starts_with('\\') ? 1 : 0); });
 }
 
 std::string csv_row(std::vector<std::string> const& fields) {
@@ -58,9 +85,7 @@ std::string csv_row(std::vector<std::string> const& fields) {
     for (std::string const& field : fields) {
         if (&field != &fields.front())
             row += ',';
-        std::string text = harmless(field);
-        if (needs_backslash(text))
-            text.insert(0, 1, '\\');
+        std::string const text = with_backslashes(harmless(field));
         row += needs_quotes(text) ? quoted(text) : text;
     }
     return row + "\r\n";

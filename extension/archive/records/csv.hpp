@@ -8,12 +8,15 @@
 namespace hearthcell::archive {
 
 /// One record by RFC 4180: fields in quotes where they need them, CR LF at the end; no control characters but those of
-/// lines and tabs, and nothing but UTF-8.
-/// A text that a spreadsheet might take for a formula has a backslash before it, and so has one that begins with a
-/// backslash: who reads the file takes one backslash off the front of a field. (CsvReader does.)
+/// lines and tabs, and nothing but UTF-8; and with backslashes, as below.
 std::string csv_row(std::vector<std::string> const& fields);
 
-/// Whether a field needs that backslash.
-bool needs_backslash(std::string_view field);
+/// A field with a backslash before what a spreadsheet might take for a formula, and before a backslash, at its front
+/// and behind each semicolon, tab, bar and line end: for who opens the file with one of these as separator, a field
+/// begins there.
+std::string with_backslashes(std::string_view field);
+
+/// The field again: one backslash less at each of these places. (CsvReader does it.)
+std::string without_backslashes(std::string_view field);
 
 } // namespace hearthcell::archive

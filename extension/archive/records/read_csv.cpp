@@ -1,5 +1,7 @@
 #include "extension/archive/records/read_csv.hpp"
 
+#include "extension/archive/records/csv.hpp"
+
 #include <csv.h>
 
 #include <new>
@@ -18,8 +20,7 @@ CsvReader::~CsvReader() {
 void CsvReader::feed(std::string_view piece) {
     auto const field = [](void* text, std::size_t size, void* self) {
         std::string_view const bytes(static_cast<char const*>(text), size);
-        // See csv_row.
-        static_cast<CsvReader*>(self)->record_.emplace_back(bytes.substr(bytes.starts_with('\\') ? 1 : 0));
+        static_cast<CsvReader*>(self)->record_.push_back(without_backslashes(bytes));
     };
     auto const record = [](int, void* self) {
         auto& reader = *static_cast<CsvReader*>(self);

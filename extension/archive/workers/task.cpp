@@ -9,7 +9,7 @@ namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "backslashes,";
+constexpr auto records_edition = "backslashes behind separators,";
 
 class Description : public Xml {
 public:

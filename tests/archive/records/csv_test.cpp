@@ -26,10 +26,14 @@ TEST(ARowOfCsv, HasABackslashBeforeWhatASpreadsheetMightTakeForAFormula) {
           " =1",      "  =1",     "'=1",       "\"=1",          "' =1",    "\u200B=1", "\uFEFF=1",
           "\u00A0=1", "\u2060=1", "\uFF1D1+1", "\uFF20SUM(A1)", "-dashes", "--output", "+-5",
           "-",        "=",        "\\already", "\\=1",          "-2a",     "-inf;",    "+inf(1)"}) {
-        EXPECT_TRUE(needs_backslash(text)) << text;
         std::string const row = csv_row({text});
         EXPECT_TRUE(row.starts_with("\\") || row.starts_with("\"\\")) << row;
     }
+}
+
+TEST(ARowOfCsv, HasABackslashWhereAFieldBeginsForOtherSeparators) {
+    EXPECT_EQ(csv_row({"a;=1+1", "b\t@x", "c|-y", "d\n=1", "e; 'x", "f;-3", "g;\\h", "=A1;-B1"}),
+              "a;\\=1+1,b\t\\@x,c|\\-y,\"d\n\\=1\",e; 'x,f;-3,g;\\\\h,\\=A1;\\-B1\r\n");
 }
 
 TEST(ARowOfCsv, LeavesNumbersAndOrdinaryTextsAlone) {
@@ -39,8 +43,25 @@ TEST(ARowOfCsv, LeavesNumbersAndOrdinaryTextsAlone) {
 }
 
 TEST(ARowOfCsv, IsReadBackAsItWas) {
-    Fields const fields{"=A1",        "\\=A1", "\\\\", "\\", "-3.2", " =1", "say \"hot\", twice",
-                        "two\nlines", "it's",  "",     "-x"};
+    Fields const fields{"=A1",
+                        "\\=A1",
+                        "\\\\",
+                        "\\",
+                        "-3.2",
+                        " =1",
+                        "say \"hot\", twice",
+                        "two\nlines",
+                        "it's",
+                        "",
+                        "-x",
+                        "a;=1",
+                        "a;\\=1;\\\\;-2",
+                        "\t\t=1",
+                        ";;\\",
+                        "|",
+                        "\\;\\",
+                        ";-5",
+                        "\r\n=1\r\n"};
     EXPECT_EQ(read_back(csv_row(fields)), fields);
 }
 

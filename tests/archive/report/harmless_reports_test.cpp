@@ -27,15 +27,17 @@ using css::uno::UNO_QUERY_THROW;
 namespace hearthcell::tests::archive {
 namespace {
 
-/// Ways to open a CSV file: quoted fields as text, special numbers detected, blanks trimmed, formulas evaluated.
+/// Ways to open a CSV file: the separator (comma, semicolon, tab, bar), quoted fields as text, special numbers
+/// detected, blanks trimmed, formulas evaluated.
 std::vector<std::string> ways_to_open() {
     std::vector<std::string> ways;
-    for (char const* quoted : {"true", "false"})
-        for (char const* special : {"true", "false"})
-            for (char const* trimmed : {"true", "false"})
-                for (char const* evaluated : {"true", "false"})
-                    ways.push_back(std::string("44,34,76,1,,1033,") + quoted + "," + special + ",false,false," +
-                                   trimmed + ",0," + evaluated);
+    for (char const* separator : {"44", "59", "9", "124"})
+        for (char const* quoted : {"true", "false"})
+            for (char const* special : {"true", "false"})
+                for (char const* trimmed : {"true", "false"})
+                    for (char const* evaluated : {"true", "false"})
+                        ways.push_back(std::string(separator) + std::string(",34,76,1,,1033,") + quoted + "," +
+                                       special + ",false,false," + trimmed + ",0," + evaluated);
     return ways;
 }
 
@@ -75,17 +77,13 @@ Opened opened(office::Office& office, std::filesystem::path const& file, std::st
     return found;
 }
 
-std::vector<std::string> const starts{"=1+1",
-                                      "+1+1",
-                                      "-1+1",
-                                      "@SUM(1;2)",
-                                      "\t=1+1",
-                                      " =1+1",
-                                      "'=1+1",
-                                      "\"=1+1",
-                                      "\u200b=1+1",
-                                      "\\=1+1",
-                                      "=HYPERLINK(\"http://127.0.0.1:9/\";\"x\")"};
+std::vector<std::string> const starts{"=1+1",       "+1+1",
+                                      "-1+1",       "@SUM(1;2)",
+                                      "\t=1+1",     " =1+1",
+                                      "'=1+1",      "\"=1+1",
+                                      "\u200b=1+1", "\\=1+1",
+                                      "a;=1+1",     "a|=1+1;\\=1+1",
+                                      "a\t=1+1",    "=HYPERLINK(\"http://127.0.0.1:9/\";\"x\")"};
 
 /// Formulas that give such texts now, and gave others.
 Workbook with_starts(std::filesystem::path const& path, std::string const& sheet) {
@@ -129,6 +127,8 @@ TEST(Reports, HoldNoLiveFormulaHoweverTheyAreOpened) {
     std::filesystem::path const control = done().output.parent_path() / "control.csv";
     std::ofstream(control) << "text\r\n=1+1\r\n";
     EXPECT_EQ(opened(office, control, ways_to_open().front()).formulas, 1) << "this test would see none";
+    std::ofstream(control) << "text;=1+1\r\n";
+    EXPECT_EQ(opened(office, control, "59,34,76,1,,1033,true,true,false,false,true,0,true").formulas, 1);
     for (char const* report : {"changes.csv", "collected.csv", "problems.csv"})
         for (std::string const& way : ways_to_open()) {
             Opened const found = opened(office, done().output / report, way);
@@ -147,7 +147,7 @@ TEST(Reports, AreReadBackAsTheWorkbooksHadIt) {
         formulas.insert(row.at("formula"));
     }
     for (std::string const& start : starts) {
-        if (start.starts_with('\t')) // a blank in such a file; names of files have it
+        if (start.find('\t') != std::string::npos) // a blank in such a file; names of files have it
             continue;
         EXPECT_TRUE(befores.contains(start + " before")) << start;
         EXPECT_TRUE(afters.contains(start + " after")) << start;
@@ -164,7 +164,8 @@ TEST(Reports, ShowEachNameAsAnotherOneAndNothingThatATerminalObeys) {
         EXPECT_NE(problems_text.find(std::string("\r\n") + name + ","), std::string::npos) << name;
     for (char const* report : {"changes.csv", "collected.csv", "problems.csv", "summary.txt"})
         for (char const byte : text_of(done().output / report))
-            EXPECT_TRUE(byte < 0 || byte >= 0x20 || byte == '\r' || byte == '\n' || byte == '\t') << report << " " << int(byte);
+            EXPECT_TRUE(byte < 0 || byte >= 0x20 || byte == '\r' || byte == '\n' || byte == '\t')
+                << report << " " << int(byte);
     std::filesystem::path const odd = fresh_folder("refused") / "a\x1b[2J\xff";
     std::filesystem::create_directories(odd);
     Ended const refused = run("refused", {odd, "--output", odd / "b"});

@@ -10,6 +10,7 @@
 
 #include <cmath>
 #include <cstdio>
+#include <regex>
 #include <sstream>
 #include <stdexcept>
 
@@ -63,9 +64,10 @@ std::string hash(std::string const& content) {
     return std::to_string(sum.high64) + "." + std::to_string(sum.low64);
 }
 
-/// As the program's guide says: one backslash comes off the front of a field.
+/// As the program's guide says.
 std::string as_read(std::string const& field) {
-    return field.starts_with('\\') ? field.substr(1) : field;
+    static std::regex const backslash(R"((^|[;\t|\r\n])\\)");
+    return std::regex_replace(field, backslash, "$1");
 }
 
 /// The name of a file as it is on the disk.
