@@ -110,10 +110,10 @@ TEST(TheObject, LivesAsLongAsAnyInterfaceIsHeld) {
     Held stove = new_stove();
     Held const named = queried(stove.get(), "com.sun.star.lang.XServiceName");
     stove.reset();
-    EXPECT_GT(number_of(named.get(), "boilingPoint", Any(0.0), Any()), 99);
+    EXPECT_GT(number_of(named.get(), "boilingPoint", Any(0.0), Any(), Any()), 99);
     EXPECT_EQ(call(named.get(), "acquire", cppu::UnoType<void>::get(), nullptr, {}), "");
     EXPECT_EQ(call(named.get(), "release", cppu::UnoType<void>::get(), nullptr, {}), "");
-    EXPECT_GT(number_of(named.get(), "boilingPoint", Any(0.0), Any()), 99);
+    EXPECT_GT(number_of(named.get(), "boilingPoint", Any(0.0), Any(), Any()), 99);
 }
 
 TEST(TheObject, TellsCalcWhatItIs) {

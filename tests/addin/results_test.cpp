@@ -23,8 +23,8 @@ std::size_t bytes_in_use() {
 } // namespace
 
 TEST_F(Results, ThatFailCarryCalcsErrorCode) {
-    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1e9), Any())), not_a_result);
-    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1.0), text("x"))), not_a_value);
+    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1e9), Any(), Any())), not_a_result);
+    EXPECT_EQ(error_code(number_of(stove.get(), "boilingPoint", Any(1.0), text("x"), Any())), not_a_value);
     EXPECT_EQ(error_code(number_of(stove.get(), "calorificValue", text("moon dust"))), not_available);
     EXPECT_EQ(error_code(any_of(stove.get(), "minutes", text("no time"), Any())), not_a_value);
 }
@@ -53,12 +53,12 @@ TEST_F(Results, OfAnyKindLeaveNoMemoryBehind) {
     Cells const values = column({Any(500.0), Any(0.12)}), series = column({Any(1.0), text("x"), Any(3.0)});
     auto const call_all = [&] {
         for (int times = 0; times < 1000; ++times) {
-            (void)number_of(stove.get(), "boilingPoint", Any(1240.0), text("900"));
+            (void)number_of(stove.get(), "boilingPoint", Any(1240.0), text("900"), Any());
             (void)any_of(stove.get(), "version");
             (void)any_of(stove.get(), "series", series, Any(), Any());
             (void)any_of(stove.get(), "series", values, Any(), text("all"));
             (void)any_of(stove.get(), "budget", name, values, values, Any(), Any());
-            (void)number_of(stove.get(), "boilingPoint", Any(1240.0), Any(values));
+            (void)number_of(stove.get(), "boilingPoint", Any(1240.0), Any(values), Any());
             double never = 0;
             (void)call(stove.get(), "noSuchMethod", cppu::UnoType<double>::get(), &never, {});
             (void)new_stove();
