@@ -49,7 +49,7 @@ Function const* nearest_function(std::string_view name) {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions) {
             std::size_t const far = distance(typed, plain(function.name));
-            if (far < least && 3 * far <= function.name.size()) {
+            if (far < least) {
                 nearest = &function;
                 least = far;
             }

@@ -5,7 +5,8 @@
 
 namespace hearthcell {
 
-/// The function whose name differs by the fewest letters, two at most of a name of that length; null where none does.
+/// The function whose name differs by the fewest letters, two at most (no name has fewer than six); null where none
+/// does.
 Function const* nearest_function(std::string_view name);
 
 } // namespace hearthcell

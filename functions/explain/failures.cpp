@@ -65,11 +65,10 @@ std::string with_part(Function const& function) {
 }
 
 /// A number in the place of an option that may be left out was probably meant for the argument behind it.
-std::string number_behind(Function const& function, std::span<Value const> values, unsigned place) {
+std::string number_behind(Function const& function, double number, unsigned place) {
     std::size_t const next = place + 1;
     bool const fits = function.arguments[place].optional && next < function.arguments.size() &&
-                      read_scalar(function.arguments[next], values[place]).reason == Reason::none &&
-                      allows(function.arguments[next], std::get<double>(values[place]));
+                      allows(function.arguments[next], number);
     return fits ? " " + std::string(function.arguments[next].name) + " stands behind " +
                       std::string(function.arguments[place].name) + ", which may stay empty: ;;"
                 : "";
@@ -92,8 +91,8 @@ std::string about_argument(Function const& function, std::span<Value const> valu
     bool const may_be_a_part = why.reason == Reason::text_for_number && has_parts_to_choose(function);
     if (may_be_a_part && part_named(function, text_at(value, why.row)))
         return sentence + " " + given + " is a part: it comes last, as in " + with_part(function) + ".";
-    if (why.reason == Reason::number_for_text && is_number)
-        return sentence + number_behind(function, values, why.argument);
+    if (why.reason == Reason::number_for_text)
+        return sentence + number_behind(function, number.value_or(absent), why.argument);
     if (why.reason != Reason::out_of_range)
         return sentence;
     double const read = number ? *number : read_scalar(argument, value).number;

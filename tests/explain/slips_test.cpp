@@ -64,6 +64,7 @@ TEST(ExplainSlips, ANumberInThePlaceOfTheMethod) {
          {760, 4360, 14.5, 950, 95.85, 4170, 430, 0.14, 18.7, 40},
          "net char stands behind method, which may stay empty: ;;"},
     });
+    EXPECT_EQ(explained("USEFULHEAT", {5000, 20, 93.6, -250}).find("stands behind"), std::string::npos);
 }
 
 TEST(ExplainSlips, CharInGramsAndAltitudesInFeetOrKilometres) {
@@ -75,7 +76,13 @@ TEST(ExplainSlips, CharInGramsAndAltitudesInFeetOrKilometres) {
     });
     EXPECT_EQ(explained("EFFICIENCY", {2100, 9000, 1180}).find("Odd"), std::string::npos);
     EXPECT_EQ(explained("BOILINGPOINT", {2180}).find("Odd"), std::string::npos);
+    EXPECT_EQ(explained("BOILINGPOINT", {3}).find("Odd"), std::string::npos);
     EXPECT_EQ(explained("USEFULHEAT", {5000, 32, 93}).find("Odd"), std::string::npos);
+}
+
+TEST(ExplainSlips, AResultThatCannotBeWithoutAnyHint) {
+    EXPECT_EQ(explained("SIMMERENERGY", {100000, 19, 50, 1}),
+              "The result would be 38000 MJ/(min L), outside 0 to 10 MJ/(min L).");
 }
 
 TEST(ExplainSlips, ANameThatIsNearlyThatOfAFunction) {

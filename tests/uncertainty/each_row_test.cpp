@@ -69,6 +69,18 @@ TEST(EachRow, GivesSentencesOfExplain) {
     EXPECT_EQ(result.texts[1].text, explained(dry_mass, {430.0, 12.0}));
 }
 
+TEST(EachRow, TakesAnEmptyCellBehindAFilledOneForZero) {
+    Block const dry = rows_of({dry_mass, column({520.0, 430.0}), column({empty, 0.1})});
+    EXPECT_EQ(dry.numbers, (std::vector<double>{520, 387}));
+}
+
+TEST(EachRow, RefusesAllPartsOfAResultInItsRow) {
+    std::string const tiers = "TIERPROBABILITY", measure = "efficiency", four = "tier 4";
+    Value const values = column({0.401, 0.35});
+    EXPECT_EQ(failure_of(rows_of({tiers, measure, values, 0.02}).numbers[1]).reason, Reason::several_values);
+    EXPECT_NEAR(rows_of({tiers, measure, values, 0.02, four}).numbers[0], 0.519938, 5e-7);
+}
+
 TEST(EachRow, RefusesWhatIsNoRowOfSingleValues) {
     Value const two = column({520.0, 430.0});
     EXPECT_EQ(failure_in(ask("EACHROW", {dry_mass, two, column({0.1, 0.1, 0.1})})).reason, Reason::columns_differ);

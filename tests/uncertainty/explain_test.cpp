@@ -163,6 +163,12 @@ TEST(ExplainMinutes, AsksWhetherMinutesAreTypedAmongTimesOfCalc) {
     expect_says(explained("MINUTES", {column({0.001, 0.002, 0.003, 25.0})}), {"typed among times of Calc?"});
     EXPECT_EQ(explained("MINUTES", {column({0.25, 1.0, 2.0, 25.0})}).find("among"), std::string::npos);
     expect_says(explained("MINUTES", {column({0.001, 0.002})}), {"all are below 0.5"});
+    std::string const a_point = "21 minutes and 30 seconds are written 21:30.";
+    expect_says(explained("MINUTES", {column({std::string("20:15"), std::string("21.30")})}), {a_point.c_str()});
+    for (char const* text : {".30", "2a.30", "21.3x", "21.75"})
+        EXPECT_EQ(explained("MINUTES", {column({std::string("20:15"), std::string(text)})}).find(a_point),
+                  std::string::npos)
+            << text;
 }
 
 TEST(Explain, LooksNoFurtherThanTheNameWhereItIsAskedAboutItself) {
