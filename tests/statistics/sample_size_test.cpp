@@ -95,6 +95,16 @@ TEST(RunsNeeded, HoldForTheUpperLimitOfACoefficientFromPilotRuns) {
     EXPECT_EQ(refusal("RUNSNEEDED", {0.05, 0.1, {}, {}, 1.0}).reason, Reason::out_of_range);
 }
 
+TEST(RunsForMean, AreTheFewestWhereverTheSearchBegins) {
+    for (double const confidence : {0.5, 0.8, 0.95, 0.9999})
+        for (double half_width = 0.02; half_width < 1; half_width *= 1.1) {
+            int fewest = 2;
+            while (t_exceeded(1 - confidence, fewest - 1) * 0.2 / std::sqrt(double(fewest)) > half_width)
+                ++fewest;
+            EXPECT_EQ(number("RUNSFORMEAN", {0.2, half_width, confidence}), fewest) << half_width << " " << confidence;
+        }
+}
+
 TEST(RunsForMean, AreTheFewestWithLimitsSoNear) {
     for (double const half_width : {0.02, 0.1, 0.3}) {
         double const runs = number("RUNSFORMEAN", {0.2, half_width});
