@@ -136,7 +136,8 @@ inline double runs_needed(double variation, double change, double confidence, do
 inline double runs_for_mean(double variation, double half_width, double confidence) {
     double const wanted = half_width / variation;
     auto const enough = [&](int runs) {
-        return t_exceeded(1 - confidence, runs - 1) / std::sqrt(double(runs)) <= wanted;
+        // Whether t with this probability beyond it is near enough: asked without looking for t itself.
+        return probability_beyond(wanted * std::sqrt(double(runs)), runs - 1) <= 1 - confidence;
     };
     // Student's t is z + (z³ + z)/(4 ν) + …: the number lies next to where this expansion puts it.
     double const z = normal_exceeded((1 - confidence) / 2), guess = z * z / (wanted * wanted) + (z * z + 1) / 2;
