@@ -40,10 +40,7 @@ std::size_t distance(std::string_view one, std::string_view other) {
 } // namespace
 
 Function const* nearest_function(std::string_view name) {
-    std::string typed = plain(trimmed(name).substr(0, longest));
-    constexpr std::string_view prefix = "stove.";
-    if (typed.starts_with(prefix))
-        typed.erase(0, prefix.size());
+    std::string const typed = plain(without_prefix(name).substr(0, longest));
     Function const* nearest = nullptr;
     std::size_t least = 3;
     for (Group const& group : catalogue())

@@ -51,6 +51,8 @@ Outcome part_of(Outcome outcome, WantedPart const& wanted) {
 
 std::vector<Value> asking_for_all(Function const& function, std::span<Value const> arguments) {
     std::vector<Value> values(arguments.begin(), arguments.end());
+    if (!has_parts_to_choose(function))
+        return values;
     values.resize(function.arguments.size());
     values.back() = std::string(all_parts);
     return values;

@@ -24,7 +24,7 @@ std::optional<std::size_t> part_named(Function const& function, std::string_view
 /// Takes the wanted part out of what a kernel gave. A part that has no value is a failure.
 Outcome part_of(Outcome outcome, WantedPart const& wanted);
 
-/// The same arguments, but asking for all parts.
+/// The same arguments, but asking for all parts, where there are several to choose from.
 std::vector<Value> asking_for_all(Function const& function, std::span<Value const> arguments);
 
 } // namespace hearthcell

@@ -16,4 +16,7 @@ std::array<Group, 9> catalogue();
 /// By the name after "STOVE.", with or without it, in any letter case; or by the name that it once had.
 Function const* find_function(std::string_view name);
 
+/// "BOILINGPOINT" of " stove.boilingpoint", in the letters that were typed: blanks around it and "STOVE." are left out.
+std::string_view without_prefix(std::string_view name);
+
 } // namespace hearthcell

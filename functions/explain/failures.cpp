@@ -57,9 +57,9 @@ std::string place_in(Argument const& argument, Value const& value, unsigned row)
 std::string with_part(Function const& function) {
     std::string text = std::string(function.name) + "(";
     for (Argument const& argument : function.arguments) {
-        bool const is_open = argument.optional && argument.kind != ArgumentKind::part;
-        text += (text.back() == '(' ? "" : "; ") + std::string(is_open ? "[" : "") + std::string(argument.name) +
-                (is_open ? "]" : "");
+        bool const is_part = argument.kind == ArgumentKind::part; // what is asked for is not left out
+        text += (text.back() == '(' ? "" : "; ") +
+                (is_part ? std::string(argument.name) : shown_name(argument, Language::english));
     }
     return text + ")";
 }

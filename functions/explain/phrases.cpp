@@ -10,6 +10,11 @@ std::string in_words(double number, Measure measure) {
     return in_words(number) + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
+std::string shown_name(Argument const& argument, Language language) {
+    bool const open = argument.optional || argument.kind == ArgumentKind::rest;
+    return (open ? "[" : "") + std::string(argument.name.in(language)) + (open ? "]" : "");
+}
+
 std::string cited(Source const& source) {
     return std::string(source.title) + (source.from_memory ? " (from memory)" : "");
 }

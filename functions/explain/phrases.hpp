@@ -9,6 +9,9 @@ namespace hearthcell {
 /// A number with the unit of its measure: 95.8503 °C.
 std::string in_words(double number, Measure measure);
 
+/// An argument's name as it is shown: in square brackets where it may be left out.
+std::string shown_name(Argument const& argument, Language language);
+
 /// A source as it is cited: what is from memory says so.
 std::string cited(Source const& source);
 

@@ -25,11 +25,15 @@ std::array<Group, 9> catalogue() {
     }};
 }
 
-Function const* find_function(std::string_view name) {
-    name = trimmed(name);
+std::string_view without_prefix(std::string_view name) {
     constexpr std::string_view prefix = "STOVE.";
-    if (name.size() > prefix.size() && same_name(name.substr(0, prefix.size()), prefix))
-        name.remove_prefix(prefix.size());
+    name = trimmed(name);
+    bool const has_one = name.size() > prefix.size() && same_name(name.substr(0, prefix.size()), prefix);
+    return has_one ? name.substr(prefix.size()) : name;
+}
+
+Function const* find_function(std::string_view name) {
+    name = without_prefix(name);
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             if (same_name(function.name, name) ||

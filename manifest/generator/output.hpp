@@ -2,6 +2,7 @@
 // Everything that is made from the catalogue, one function a file.
 
 #include "functions/catalogue/catalogue.hpp"
+#include "functions/explain/phrases.hpp"
 
 #include <ostream>
 #include <string>
@@ -51,8 +52,7 @@ std::string other_names(Named const& row, Language language);
 /// "0.12 MJ/kg", with the decimal separator of the language.
 std::string amount(double number, Measure measure, Language language);
 
-/// An argument's name as it is shown: in square brackets where it may be left out.
-std::string shown_name(Argument const& argument, Language language);
+using hearthcell::shown_name;
 
 /// "STOVE.BOILINGPOINT(altitude; [sea-level pressure])".
 std::string signature(Function const& function, Language language);

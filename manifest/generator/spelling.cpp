@@ -66,11 +66,6 @@ std::string other_names(Named const& row, Language language) {
     return list;
 }
 
-std::string shown_name(Argument const& argument, Language language) {
-    bool const open = argument.optional || argument.kind == ArgumentKind::rest;
-    return (open ? "[" : "") + std::string(argument.name.in(language)) + (open ? "]" : "");
-}
-
 std::string signature(Function const& function, Language language) {
     std::string text = "STOVE." + std::string(function.name) + "(";
     std::string_view semicolon;

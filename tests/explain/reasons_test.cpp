@@ -141,8 +141,7 @@ TEST(ExplainReasons, EveryReasonIsProducedByACall) {
     }
     for (auto const& [name, values] : failing_in_part) {
         Function const& function = function_named(name);
-        Outcome const outcome =
-            call(function, has_parts_to_choose(function) ? asking_for_all(function, values) : values);
+        Outcome const outcome = call(function, asking_for_all(function, values));
         for (double const element : std::get<Block>(outcome).numbers)
             ++produced[failure_of(element).reason];
     }
@@ -216,6 +215,15 @@ TEST(ExplainReasons, AWholeNumberInATextIsThatNumberAndAllOtherTextsAreNone) {
     for (char const* text : {"", " ", "1240.5", "1240,5", "1240 m", "2e3", "+1240", "altitude", "99999999999999999999"})
         EXPECT_EQ(reason("BOILINGPOINT", {text}), Reason::text_for_number) << text;
     EXPECT_EQ(explained("BOILINGPOINT", {"1240.5"}), "altitude is the text \"1240.5\"; a number is needed.");
+}
+
+TEST(ExplainReasons, ArgumentsThatMayBeLeftOutAreShownInBrackets) {
+    auto const shown = [](char const* function, std::size_t place) {
+        return shown_name(function_named(function).arguments[place], Language::french);
+    };
+    EXPECT_EQ(shown("BOILINGPOINT", 0), "altitude");
+    EXPECT_EQ(shown("BOILINGPOINT", 1), "[pression au niveau de la mer]");
+    EXPECT_EQ(shown("EXPLAIN", 1), "[arguments]");
 }
 
 TEST(ExplainReasons, NumbersAreWrittenTheSameEverywhere) {

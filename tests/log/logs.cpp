@@ -104,7 +104,7 @@ std::vector<Value> values_of(LogColumns const& log, std::vector<Value> more) {
 Outcome call_log(std::string_view function, LogColumns const& log, std::vector<Value> more) {
     Function const& asked = *find_function(function);
     std::vector<Value> const values = values_of(log, std::move(more));
-    return call(asked, has_parts_to_choose(asked) ? asking_for_all(asked, values) : values);
+    return call(asked, asking_for_all(asked, values));
 }
 double number_of(Outcome const& outcome) {
     if (Block const* block = std::get_if<Block>(&outcome))

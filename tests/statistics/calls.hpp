@@ -29,8 +29,8 @@ inline Outcome outcome(std::string_view name, std::vector<Value> const& argument
 /// All parts of a result, or the values of a list; empty when something else came out.
 inline std::vector<double> parts(std::string_view name, std::vector<Value> const& arguments) {
     Function const& function = *find_function(name);
-    bool const asks = has_parts_to_choose(function) && arguments.size() < function.arguments.size();
-    Outcome const result = outcome(name, asks ? asking_for_all(function, arguments) : arguments);
+    bool const names_a_part = arguments.size() == function.arguments.size();
+    Outcome const result = outcome(name, names_a_part ? arguments : asking_for_all(function, arguments));
     if (Block const* block = std::get_if<Block>(&result))
         return block->numbers;
     ADD_FAILURE() << name << " gave no block";
