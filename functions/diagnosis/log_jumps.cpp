@@ -2,6 +2,7 @@
 
 #include "functions/diagnosis/log_check.hpp"
 #include "functions/kernels/constants.hpp"
+#include "functions/number/median.hpp"
 
 #include <cmath>
 
@@ -50,18 +51,12 @@ void convert_unit(std::vector<Reading>& log, LogQuery const& query, Findings& fi
     }
 }
 
-double median(std::vector<double> values) {
-    auto const half = values.begin() + std::ptrdiff_t(values.size() / 2);
-    std::ranges::nth_element(values, half);
-    return *half;
-}
-
 double usual_step(Log log) {
     std::vector<double> steps;
     steps.reserve(log.size());
     for (std::size_t i = 1; i < log.size(); ++i)
         steps.push_back(std::abs(log[i].temperature - log[i - 1].temperature));
-    return median(std::move(steps));
+    return median(steps);
 }
 
 /// How far a reading may lie from an earlier one, upwards and downwards.
@@ -163,7 +158,7 @@ double noise_of(Log log) {
     off.reserve(log.size());
     for (std::size_t i = 1; i + 1 < log.size(); ++i)
         off.push_back(std::abs(log[i - 1].temperature - 2 * log[i].temperature + log[i + 1].temperature));
-    return median(std::move(off)) / 0.6745 / std::sqrt(6.0); // of a normal distribution
+    return median(off) / 0.6745 / std::sqrt(6.0); // of a normal distribution
 }
 
 std::vector<Reading> check_jumps(std::vector<Reading> log, LogQuery const& query, Findings& findings) {

@@ -9,6 +9,9 @@
 // All limits are common practice, no source.
 
 #include "functions/kernels/log/scatter.hpp"
+#include "functions/number/median.hpp"
+
+#include <numbers>
 
 namespace hearthcell::kernels {
 
@@ -51,9 +54,7 @@ inline std::vector<Reading> sections_of(Log log) {
         temperatures.clear();
         for (; end < log.size() && (end == i || log[end].minute < log[i].minute + level_rules::section_length); ++end)
             temperatures.push_back(log[end].temperature);
-        auto const half = temperatures.begin() + std::ptrdiff_t(temperatures.size() / 2);
-        std::ranges::nth_element(temperatures, half);
-        result.push_back({(log[i].minute + log[end - 1].minute) / 2, *half, log[i].row});
+        result.push_back({(log[i].minute + log[end - 1].minute) / 2, median(temperatures), log[i].row});
         i = end;
     }
     return result;
@@ -86,9 +87,7 @@ inline Stand highest_stand(std::vector<Reading> const& sections, double low, dou
     std::vector<double> temperatures;
     for (std::size_t i = best.first; i < std::min(best.end, best.first + most_sections); ++i)
         temperatures.push_back(sections[i].temperature);
-    auto const half = temperatures.begin() + std::ptrdiff_t(temperatures.size() / 2);
-    std::ranges::nth_element(temperatures, half);
-    best.temperature = *half;
+    best.temperature = median(temperatures);
     return best;
 }
 
@@ -121,7 +120,7 @@ inline bool stops_there(std::vector<Reading> const& sections, Stand const& stand
 inline Level level_by_boiling_point(double boiling_point, double seen, double variance) {
     // A normal distribution, cut off below what was seen.
     double const spread = std::hypot(probe_offset, std::sqrt(variance)), cut = (seen - boiling_point) / spread;
-    double const density = std::exp(-cut * cut / 2) / std::sqrt(2 * 3.14159265358979323846);
+    double const density = std::exp(-cut * cut / 2) / std::sqrt(2 * std::numbers::pi);
     double const above = std::max(std::erfc(cut / std::sqrt(2.0)) / 2, 1e-12), ratio = density / above;
     return {LevelKind::not_held, boiling_point + spread * ratio, seen,
             spread * std::sqrt(std::max(1 + cut * ratio - ratio * ratio, 0.01)), false};

@@ -2,6 +2,7 @@
 // How finely a log is read: the step of its display, and how its readings scatter.
 
 #include "functions/kernels/log/readings.hpp"
+#include "functions/number/median.hpp"
 
 #include <cmath>
 
@@ -49,14 +50,12 @@ inline Fineness fineness_of(Log log) {
         double const line = log[i - 1].temperature + part * (log[i + 1].temperature - log[i - 1].temperature);
         offs.push_back(std::abs(log[i].temperature - line));
     }
-    auto const half = offs.begin() + std::ptrdiff_t(offs.size() / 2);
-    std::ranges::nth_element(offs, half);
     double const span = log.back().minute - log.front().minute, apart = span / double(log.size() - 1);
     if (apart > close)
         return result;
     double const rate = (log.back().temperature - log.front().temperature) / span;
     double const of_fire = bend * rate * std::pow(apart, 1.5);
-    double const seen = *half / 0.6745; // of a normal distribution
+    double const seen = median(offs) / 0.6745; // of a normal distribution
     result.variance = std::max(rounding, (seen * seen - of_fire * of_fire) / 1.5);
     return result;
 }

@@ -9,6 +9,7 @@
 // as any of the five steps beside it; but no rise from notes to notes that a strong fire can make.
 
 #include "functions/kernels/log/readings.hpp"
+#include "functions/number/median.hpp"
 
 #include <cmath>
 
@@ -71,9 +72,7 @@ inline double usual_off(Log log) {
     offs.reserve(log.size());
     for (std::size_t i = 1; i + 1 < log.size(); ++i)
         offs.push_back(off_line(log[i - 1], log[i], log[i + 1]));
-    auto const half = offs.begin() + std::ptrdiff_t(offs.size() / 2);
-    std::ranges::nth_element(offs, half);
-    return *half;
+    return median(offs);
 }
 } // namespace wild
 
