@@ -194,7 +194,9 @@ TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
     Sheet sheet = workbook.sheet(0);
     auto const in_language = [](std::string const& text) { return said(text, GetParam(), "bench-record"); };
     sheet.text("I18", "");
-    EXPECT_EQ(sheet.shown("B30"), in_language("Missing: ") + in_language("net char") + ".");
+    EXPECT_EQ(sheet.shown("B30"),
+              in_language("Not yet: char not weighed. This method can do without it: type 0, and none "
+                          "is credited."));
     EXPECT_EQ(sheet.shown("M18"), "10/11");
     EXPECT_EQ(workbook.sheet(2).shown("G8"), "");
 
@@ -205,7 +207,9 @@ TEST_P(InEachLanguage, ARunOfTheBenchRecordSaysWhatIsMissing) {
 
     sheet.text("C9", ""); // the altitude
     EXPECT_EQ(sheet.shown("A14"), in_language("Missing: the altitude, or the pressure read at the place."));
-    EXPECT_EQ(sheet.shown("B32"), in_language("Stove, place, fuel or settings are not filled yet."));
+    EXPECT_EQ(sheet.shown("B32"),
+              in_language("The readings are all there, but stove, place, fuel or settings above are "
+                          "not filled yet."));
     sheet.text("C9", "high up");
     EXPECT_EQ(sheet.shown("A14"), in_language("Altitude and pressures: a number is needed, not a text."));
     EXPECT_EQ(errors_on(workbook, 0) + errors_on(workbook, 2), "");
