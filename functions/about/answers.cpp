@@ -5,6 +5,7 @@
 #include "functions/catalogue/names.hpp"
 #include "functions/catalogue/tables.hpp"
 #include "functions/edition.hpp"
+#include "functions/explain/call_check.hpp"
 #include "functions/explain/explain.hpp"
 #include "functions/explain/names_given.hpp"
 #include "functions/explain/phrases.hpp"
@@ -33,10 +34,22 @@ Failure no_such_name(std::size_t count) {
     return {count == 0 ? Reason::unknown_name : Reason::ambiguous_name, 0};
 }
 
+/// What EXPLAIN's first argument asks for: "DRYMASS", or "DRYMASS:check" for the check of a workbook.
+struct Asked {
+    std::string name;
+    bool is_check = false;
+};
+Asked asked_of(std::string const& text) {
+    std::size_t const colon = text.rfind(':');
+    if (colon == std::string::npos || text.substr(colon + 1) != check_word)
+        return {text};
+    return {text.substr(0, colon), true};
+}
+
 } // namespace
 
 Outcome answer_explain(std::span<Value const> given) {
-    std::string const& name = std::get<std::string>(given[0]);
+    auto const& [name, is_check] = asked_of(std::get<std::string>(given[0]));
     Function const* const function = find_function(name);
     if (function == nullptr) {
         auto const& [row, measure, count] = find_in_tables(name);
@@ -48,6 +61,8 @@ Outcome answer_explain(std::span<Value const> given) {
     std::span<Value const> const arguments = given.subspan(1);
     // Asked about itself, it looks at the name only: else it would call itself once for every EXPLAIN that is given.
     bool const is_itself = function->name == "EXPLAIN";
+    if (is_check)
+        return is_itself ? std::string() : check_call(*function, arguments);
     return explain(*function, is_itself ? arguments.first(std::min<std::size_t>(1, arguments.size())) : arguments);
 }
 

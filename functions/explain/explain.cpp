@@ -1,14 +1,13 @@
 #include "functions/explain/explain.hpp"
 
 #include "functions/call/call.hpp"
-#include "functions/call/columns.hpp"
 #include "functions/call/part.hpp"
-#include "functions/call/wordy.hpp"
 #include "functions/explain/failures.hpp"
 #include "functions/explain/method_in_force.hpp"
 #include "functions/explain/names_given.hpp"
 #include "functions/explain/oddities.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/explain/remarks_on.hpp"
 
 namespace hearthcell {
 namespace {
@@ -38,8 +37,7 @@ std::string method_words(Function const& function, std::span<Value const> values
     if (method.name.empty())
         return "";
     std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
-    bool const published = method.argument == "method" && method.name != "properties";
-    return text + (published ? " (the method is from memory of its document)." : ".");
+    return text + (is_published(method) ? " (the method is from memory of its document)." : ".");
 }
 
 /// Every part of a row with its value, and why one has none. A part that failed is no error of the whole.
@@ -82,19 +80,6 @@ std::string about_success(Function const& function, std::span<Value const> value
     return "Fine: " + std::string(function.result.name) + " " + in_words(*number, function.result.measure) + ".";
 }
 
-/// What the kernel itself has to say on a call that has succeeded.
-Sentences remarks_on(Function const& function, std::span<Value const> values) {
-    Columnar const* columnar = std::get_if<Columnar>(&function.kernel);
-    if (columnar != nullptr && columnar->remark != nullptr)
-        return columnar->remark(Columns(function, values).given());
-    Wordy const* wordy = std::get_if<Wordy>(&function.kernel);
-    if (wordy == nullptr || wordy->remark == nullptr)
-        return {};
-    std::vector<Value> given(values.begin(), values.end());
-    prepare_words(function, given);
-    return wordy->remark(given);
-}
-
 } // namespace
 
 std::string explain(Function const& function, std::span<Value const> arguments) {
@@ -102,10 +87,10 @@ std::string explain(Function const& function, std::span<Value const> arguments) 
     if (Failure const* why = std::get_if<Failure>(&outcome))
         return about_failure(function, arguments, *why);
     std::string text;
-    for (std::string const& sentence : oddities(function, arguments))
-        text += (text.empty() ? "Odd: " : " ") + sentence;
+    for (Oddity const& oddity : oddities(function, arguments))
+        text += (text.empty() ? "Odd: " : " ") + oddity.sentence;
     Sentences const remarks = remarks_on(function, arguments);
-    bool const odd = !text.empty() || (!remarks.empty() && remarks.front().starts_with("Odd"));
+    bool const odd = !text.empty() || (!remarks.empty() && is_odd(remarks.front()));
     if (!odd)
         text = about_success(function, arguments, outcome);
     text += method_words(function, arguments);

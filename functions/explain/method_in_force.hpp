@@ -24,4 +24,9 @@ inline MethodInForce method_in_force(Function const& function, std::span<Value c
     return {};
 }
 
+/// Whether it is that of a published document, none of which was opened for this project.
+inline bool is_published(MethodInForce const& method) {
+    return method.argument == "method" && method.name != "properties";
+}
+
 } // namespace hearthcell

@@ -7,8 +7,8 @@
 #include "functions/kernels/atmosphere.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <iterator>
 
 namespace hearthcell {
 namespace {
@@ -26,10 +26,15 @@ public:
     Arguments(Function const& called, std::span<Value const> given) : function(called), values(given) {}
 
     double operator[](std::string_view name) const {
-        for (std::size_t i = 0; i < function.arguments.size(); ++i)
-            if (function.arguments[i].name == name)
-                return at(i);
-        return not_given;
+        std::size_t const place = place_of(name);
+        return place < function.arguments.size() ? at(place) : not_given;
+    }
+    /// Behind the last argument where none has that name.
+    std::size_t place_of(std::string_view name) const {
+        std::size_t place = 0;
+        while (place < function.arguments.size() && function.arguments[place].name != name)
+            ++place;
+        return place;
     }
     /// The one number that serves all rows of a required column.
     double for_all_rows(std::size_t place) const {
@@ -72,10 +77,8 @@ public:
 
 private:
     Value const* value_of(std::string_view name) const {
-        for (std::size_t i = 0; i < function.arguments.size() && i < values.size(); ++i)
-            if (function.arguments[i].name == name)
-                return &values[i];
-        return nullptr;
+        std::size_t const place = place_of(name);
+        return place < values.size() ? &values[place] : nullptr;
     }
 
     Function const& function;
@@ -86,6 +89,8 @@ private:
 struct Combination {
     bool (*odd)(Arguments const&);
     std::string_view sentence;
+    std::array<std::string_view, 2> about{}; ///< the argument, by whichever name it has, that was probably meant to be
+    double scale = 1, shift = 0;             ///< scale × what it is + shift
 };
 
 double water_of(Arguments const& n) {
@@ -220,7 +225,7 @@ bool tier_needs_uncertainty(Arguments const& n) {
 
 constexpr Combination combinations[] = {
     {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
-    {altitude_is_in_kilometres, "altitude has a fraction and is below 9 m; is it in kilometres?"},
+    {altitude_is_in_kilometres, "altitude has a fraction and is below 9 m; is it in kilometres?", {"altitude"}, 1000},
     {char_energy_is_a_mass,
      "char energy is that of a few grams of char; is it the mass in grams? Then use STOVE.CHARENERGY."},
     {water_cools_much, "the water is colder at the end than at the start: a simmer, or are the temperatures swapped?"},
@@ -239,9 +244,13 @@ constexpr Combination combinations[] = {
     {moistures_are_on_dry_basis,
      "a moisture above 0.35 is that of green wood; if a pin-type meter read it, it is on dry basis: use "
      "STOVE.WETBASIS."},
-    {fuel_energy_is_in_megajoules, "fuel energy is that of a few grams of wood; is it in MJ?"},
+    {fuel_energy_is_in_megajoules, "fuel energy is that of a few grams of wood; is it in MJ?", {"fuel energy"}, 1000},
     {gross_value_is_net, "gross calorific value is as low as a net one; is it net already?"},
-    {start_is_fahrenheit, "the start temperature is unusually warm; is it in °F?"},
+    {start_is_fahrenheit,
+     "the start temperature is unusually warm; is it in °F?",
+     {"start", "water start"},
+     1 / 1.8,
+     -32 / 1.8},
     {warmer_than_boiling, "the water is more than 1.5 K above the boiling point; check probe, altitude and weather."},
     {much_evaporated, "more than 40 % of the water evaporated; check the weighings."},
     {much_char, "the char is more than 30 % of the dry wood; was it wet, or ash with it?"},
@@ -260,6 +269,14 @@ constexpr Combination combinations[] = {
      "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
 };
 
+Oddity oddity_of(Combination const& combination, Arguments const& arguments) {
+    for (std::string_view const name : combination.about)
+        if (double const number = arguments[name]; !name.empty() && !std::isnan(number))
+            return {std::string(combination.sentence), arguments.place_of(name),
+                    combination.scale * number + combination.shift};
+    return {std::string(combination.sentence)};
+}
+
 } // namespace
 
 std::string swapped_readings(Function const& function, std::span<Value const> values) {
@@ -269,20 +286,23 @@ std::string swapped_readings(Function const& function, std::span<Value const> va
                : "";
 }
 
-Sentences oddities(Function const& function, std::span<Value const> values) {
-    Sentences result;
+std::vector<Oddity> oddities(Function const& function, std::span<Value const> values) {
+    std::vector<Oddity> result;
     Arguments const arguments(function, values);
     bool const holds_no_moisture = arguments.names_a_fuel_as_fired(); // 0 is what it must be, and no empty cell
     for (std::size_t i = 0; i < function.arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
         if (holds_no_moisture && argument.measure == Measure::moisture_wet)
             continue;
-        std::ranges::move(odd_about(argument, arguments.at(i)), std::back_inserter(result));
-        std::ranges::move(doubt_about_zero(argument, arguments.for_all_rows(i)), std::back_inserter(result));
+        for (double const number : {arguments.at(i), arguments.for_all_rows(i)})
+            for (std::string& sentence : doubt_about_zero(argument, number))
+                result.push_back({std::move(sentence), i, absent, true});
+        for (OddNumber& odd : odd_about(argument, arguments.at(i)))
+            result.push_back({std::move(odd.sentence), i, odd.meant});
     }
     for (Combination const& combination : combinations)
         if (combination.odd(arguments))
-            result.emplace_back(combination.sentence);
+            result.push_back(oddity_of(combination, arguments));
     return result;
 }
 

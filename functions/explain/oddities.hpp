@@ -6,8 +6,15 @@
 
 namespace hearthcell {
 
-/// A sentence each, in order of precedence: what is odd about single arguments, then about several together.
-Sentences oddities(Function const& function, std::span<Value const> values);
+struct Oddity {
+    std::string sentence;
+    std::size_t argument = most_arguments; ///< the one that it is about, where it is about one
+    double meant = absent;                 ///< what that was probably meant to be, where that is sure
+    bool asks_about_zero = false;          ///< whether a 0 is one, or an empty cell
+};
+
+/// In order of precedence: what is odd about single arguments, then about several together.
+std::vector<Oddity> oddities(Function const& function, std::span<Value const> values);
 
 /// On a result that cannot be, where two readings that changed places explain it; else empty.
 std::string swapped_readings(Function const& function, std::span<Value const> values);

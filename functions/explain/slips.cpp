@@ -74,9 +74,20 @@ std::string told(ValueSlip const& slip, std::string_view name, double number) {
     return filled(text, "{p}", in_words(number * 100));
 }
 
+double meant_by(ValueSlip const& slip, double number) {
+    return slip.scale == 1 && slip.shift == 0 ? absent : number * slip.scale + slip.shift;
+}
+
 /// Little wood is odd as a fuel charge, not where the range welcomes it: a leftover, a sample for the oven.
 bool applies(ValueSlip const& slip, Argument const& argument) {
     return slip.measure == argument.measure && (slip.measure != Measure::wood_mass || argument.low >= slip.low);
+}
+
+ValueSlip const* slip_in(Argument const& argument, double number) {
+    for (ValueSlip const& slip : refused)
+        if (slip.measure == argument.measure && number >= slip.low && number <= slip.high)
+            return &slip;
+    return nullptr;
 }
 
 std::string_view empty_cell_or(Measure measure) {
@@ -98,10 +109,13 @@ std::string_view empty_cell_or(Measure measure) {
 std::string probably_meant(Argument const& argument, double number) {
     if (number == 0)
         return "An empty cell counts as 0.";
-    for (ValueSlip const& slip : refused)
-        if (slip.measure == argument.measure && number >= slip.low && number <= slip.high)
-            return told(slip, argument.name, number);
-    return "";
+    ValueSlip const* const slip = slip_in(argument, number);
+    return slip == nullptr ? "" : told(*slip, argument.name, number);
+}
+
+double meant_by_refused(Argument const& argument, double number) {
+    ValueSlip const* const slip = slip_in(argument, number);
+    return slip == nullptr ? absent : meant_by(*slip, number);
 }
 
 Sentences doubt_about_zero(Argument const& argument, double number) {
@@ -111,11 +125,11 @@ Sentences doubt_about_zero(Argument const& argument, double number) {
             " 0: " + std::string(empty_cell_or(argument.measure)) + ", or an empty cell?"};
 }
 
-Sentences odd_about(Argument const& argument, double number) {
-    Sentences result = doubt_about_zero(argument, number);
+std::vector<OddNumber> odd_about(Argument const& argument, double number) {
+    std::vector<OddNumber> result;
     for (ValueSlip const& slip : accepted)
         if (applies(slip, argument) && number >= slip.low && number <= slip.high)
-            result.push_back(told(slip, argument.name, number));
+            result.push_back({told(slip, argument.name, number), meant_by(slip, number)});
     return result;
 }
 

@@ -9,11 +9,18 @@ namespace hearthcell {
 /// What a refused number probably was: "12 is 1200 %; type 12% or 0.12". Empty where nothing suggests itself.
 std::string probably_meant(Argument const& argument, double number);
 
+/// What a refused number probably was, as the number that should have been given; absent where that is not sure.
+double meant_by_refused(Argument const& argument, double number);
+
 /// Whether a 0 is one, or an empty cell.
 Sentences doubt_about_zero(Argument const& argument, double number);
 
-/// What looks odd about an accepted number, a sentence each: doubt about a 0 among them.
-Sentences odd_about(Argument const& argument, double number);
+/// Something odd about an accepted number, and what it was probably meant to be; absent where that is not sure.
+struct OddNumber {
+    std::string sentence;
+    double meant = absent;
+};
+std::vector<OddNumber> odd_about(Argument const& argument, double number);
 
 /// What to look at when a result of this kind is outside its range. Empty where nothing suggests itself.
 std::string_view result_hint(Measure measure);
