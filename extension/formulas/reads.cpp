@@ -4,6 +4,7 @@
 #include "extension/formulas/quotes.hpp"
 
 #include <algorithm>
+#include <charconv>
 
 namespace hearthcell::formulas {
 namespace {
@@ -61,6 +62,20 @@ std::vector<Range> Reads::of(std::string_view formula, Place const& cell) const 
     for (std::size_t done = 0; done < names.size(); ++done)
         read({names_.content(names[done]), cell, &names_.definition(names[done])});
     return found;
+}
+
+std::optional<double> Reads::number_named(Token const& name, Place const& cell) const {
+    auto const meant = names_.meant(name, sheets_.at(std::size_t(cell.sheet)));
+    if (!meant)
+        return std::nullopt;
+    std::vector<Token> content = names_.content(*meant);
+    std::erase_if(content, [](Token const& token) { return token.kind == TokenKind::start; });
+    double number = 0;
+    if (content.size() != 1 || content[0].kind != TokenKind::number ||
+        std::from_chars(content[0].text.data(), content[0].text.data() + content[0].text.size(), number).ec !=
+            std::errc())
+        return std::nullopt;
+    return number;
 }
 
 std::string_view Reads::sheet_of(Seen const& seen) const {

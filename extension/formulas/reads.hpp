@@ -21,6 +21,9 @@ public:
     /// them.
     [[nodiscard]] std::vector<Range> of(std::string_view formula, Place const& cell) const;
 
+    /// What a name stands for in the formula of a cell, where that is a number and nothing else.
+    [[nodiscard]] std::optional<double> number_named(Token const& name, Place const& cell) const;
+
 private:
     /// A formula, or what a name stands for, as it is seen from a cell.
     struct Seen {

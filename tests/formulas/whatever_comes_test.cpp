@@ -3,6 +3,7 @@
 #include "extension/formulas/names.hpp"
 #include "extension/formulas/our_functions.hpp"
 #include "extension/formulas/reads.hpp"
+#include "extension/formulas/recognition/recognised.hpp"
 #include "extension/formulas/rewriting.hpp"
 
 #include <gtest/gtest.h>
@@ -31,7 +32,10 @@ void ask_everything(std::string const& formula) {
     std::vector<Table> const tables{{"Runs", {{0, 0, 0}, {0, 9, 2}}, {"Mass"}}};
     Names const names({{"first", "", "A1", {}}, {"all", "", formula, {}}, {"site.T1", "It's", "all", {}}});
     (void)Reads(sheets, names, tables).of(formula, {1, 2, 2});
-    (void)Reads(sheets, names, tables).of("=all", {1, 2, 2});
+    Reads const reads(sheets, names, tables);
+    (void)reads.of("=all", {1, 2, 2});
+    auto const nothing_typed = [](Place const&) { return std::optional<double>(); };
+    (void)recognised(formula, {1, 2, 2}, {reads, nothing_typed, [&](Place const&) { return formula; }});
     (void)Followed<bool>(names, [](Token const&) { return std::vector<bool>(); }).in(formula, "Sheet1");
     (void)as_shown(formula);
     (void)only_call(formula);
