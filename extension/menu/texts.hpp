@@ -2,7 +2,7 @@
 // Every text of the menu and its dialogs, once, in all languages. No UNO here: the generator writes the menu from it,
 // too.
 
-#include "functions/catalogue/language.hpp"
+#include "functions/words/language.hpp"
 
 namespace hearthcell::menu {
 

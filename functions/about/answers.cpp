@@ -1,5 +1,6 @@
 #include "functions/about/answers.hpp"
 
+#include "functions/about/name_asked.hpp"
 #include "functions/about/nearest_name.hpp"
 #include "functions/catalogue/catalogue.hpp"
 #include "functions/catalogue/names.hpp"
@@ -9,6 +10,7 @@
 #include "functions/explain/explain.hpp"
 #include "functions/explain/names_given.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <algorithm>
 
@@ -34,48 +36,55 @@ Failure no_such_name(std::size_t count) {
     return {count == 0 ? Reason::unknown_name : Reason::ambiguous_name, 0};
 }
 
-/// What EXPLAIN's first argument asks for: "DRYMASS", or "DRYMASS:check" for the check of a workbook.
-struct Asked {
-    std::string name;
-    bool is_check = false;
-};
-Asked asked_of(std::string const& text) {
-    std::size_t const colon = text.rfind(':');
-    if (colon == std::string::npos || text.substr(colon + 1) != check_word)
-        return {text};
-    return {text.substr(0, colon), true};
+} // namespace
+
+namespace {
+
+std::string no_such_language(std::string_view code) {
+    std::string list;
+    for (Language const language : languages)
+        list += (list.empty() ? "" : ", ") + in_quotes(code_of(language));
+    return Speaker(Language::english)(sentences::no_such_language,
+                                      {{"language", std::string(code)}, {"languages", list}});
+}
+
+/// Of what is no function: a name from a table, or one that was nearly that of a function.
+Outcome explain_name(Speaker const& say, std::string_view name, bool alone) {
+    auto const& [row, measure, count] = find_in_tables(name);
+    if (Function const* const nearest = count == 0 ? nearest_function(name) : nullptr)
+        return say(sentences::no_such_function, {{"name", std::string(name)}, {"nearest", std::string(nearest->name)}});
+    return count == 1 && alone ? Outcome(about_name(say, *row, measure)) : Outcome(no_such_name(alone ? count : 0));
 }
 
 } // namespace
 
 Outcome answer_explain(std::span<Value const> given) {
-    auto const& [name, is_check] = asked_of(std::get<std::string>(given[0]));
-    Function const* const function = find_function(name);
-    if (function == nullptr) {
-        auto const& [row, measure, count] = find_in_tables(name);
-        if (Function const* const nearest = count == 0 ? nearest_function(name) : nullptr)
-            return "\"" + name + "\" is no function; is it " + std::string(nearest->name) + "?";
-        return count == 1 && given.size() == 1 ? Outcome(about_name(*row, measure))
-                                               : Outcome(no_such_name(given.size() == 1 ? count : 0));
-    }
+    NameAsked const asked = read_name_asked(std::get<std::string>(given[0]));
+    Function const* const function = find_function(asked.name);
+    if (!asked.is_known && (function != nullptr || find_in_tables(asked.name).count > 0))
+        return no_such_language(asked.unknown);
+    if (function == nullptr)
+        return explain_name(Speaker(asked.language), asked.name, given.size() == 1);
     std::span<Value const> const arguments = given.subspan(1);
     // Asked about itself, it looks at the name only: else it would call itself once for every EXPLAIN that is given.
     bool const is_itself = function->name == "EXPLAIN";
-    if (is_check)
-        return is_itself ? std::string() : check_call(*function, arguments);
-    return explain(*function, is_itself ? arguments.first(std::min<std::size_t>(1, arguments.size())) : arguments);
+    if (asked.for_check)
+        return is_itself ? std::string() : check_call(*function, arguments, asked.language);
+    return explain(*function, is_itself ? arguments.first(std::min<std::size_t>(1, arguments.size())) : arguments,
+                   asked.language);
 }
 
 Outcome answer_source(std::span<Value const> given) {
+    Speaker const say(Language::english);
     std::string const& name = std::get<std::string>(given[0]);
     if (Function const* function = find_function(name)) {
         std::string text;
         for (Source const& source : function->sources)
-            text += (text.empty() ? "" : "; ") + cited(source);
+            text += (text.empty() ? "" : "; ") + cited(say, source);
         return text;
     }
     InTables const found = find_in_tables(name);
-    return found.count == 1 ? Outcome(cited(found.row->source)) : Outcome(no_such_name(found.count));
+    return found.count == 1 ? Outcome(cited(say, found.row->source)) : Outcome(no_such_name(found.count));
 }
 
 Outcome answer_version(std::span<Value const>) {

@@ -1,9 +1,12 @@
 #include "functions/about/each_row.hpp"
 
+#include "functions/about/name_asked.hpp"
 #include "functions/call/call.hpp"
 #include "functions/catalogue/catalogue.hpp"
 #include "functions/contract/cells.hpp"
 #include "functions/explain/explain.hpp"
+#include "functions/words/sentences.hpp"
+#include "functions/words/speaker.hpp"
 
 #include <algorithm>
 #include <array>
@@ -51,7 +54,7 @@ bool asks_itself(Function const& function, std::span<Value const> arguments) {
     if (!is_open_ended(function))
         return false;
     std::string const* const name = std::get_if<std::string>(&value_at(arguments, 0));
-    Function const* const explained = name == nullptr ? nullptr : find_function(*name);
+    Function const* const explained = name == nullptr ? nullptr : find_function(read_name_asked(*name).name);
     return explained == nullptr || is_open_ended(*explained);
 }
 
@@ -169,36 +172,36 @@ Outcome answer_each_row(std::span<Value const> given) {
     return std::move(results).take(rows.across);
 }
 
-Sentences remark_on_rows(std::span<Value const> given) {
+Remarks remark_on_rows(std::span<Value const> given, Language language) {
     constexpr std::size_t most_rows = 1000, most_sentences = 3; // a sentence takes longer than a result
-    constexpr std::string_view odd_start = "Odd: ";
+    Speaker const say(language);
     Rows rows = read_rows(given);
-    Sentences remarks;
+    Remarks remarks;
     std::size_t odd = 0;
     std::size_t const looked_at = std::min(rows.count, most_rows);
     for (std::size_t row = 0; row < looked_at; ++row) {
         if (!rows.read_next() || std::holds_alternative<Failure>(call(*rows.function, rows.arguments)))
             continue;
-        std::string const sentence = explain(*rows.function, rows.arguments);
-        if (!sentence.starts_with(odd_start))
-            continue;
-        if (++odd <= most_sentences)
-            remarks.push_back("Odd in row " + std::to_string(row + 1) + ": " + sentence.substr(odd_start.size()));
+        std::string const what = explained_in(language, *rows.function, rows.arguments).what_is_odd;
+        if (!what.empty() && ++odd <= most_sentences)
+            remarks.odd.push_back(say(sentences::odd_row, {{"row", std::to_string(row + 1)}, {"what", what}}));
     }
     if (odd > most_sentences)
-        remarks.push_back("Something is odd in " + std::to_string(odd - most_sentences) + " more.");
+        remarks.odd.push_back(say(sentences::more_odd_rows, {{"count", std::to_string(odd - most_sentences)}}));
     if (looked_at < rows.count)
-        remarks.push_back("Only the first " + std::to_string(most_rows) + " rows were looked at for slips.");
+        remarks.said.push_back(say(sentences::rows_looked_at, {{"count", std::to_string(most_rows)}}));
     return remarks;
 }
 
-std::string why_no_row(std::span<Value const> given) {
+std::string why_no_row(std::span<Value const> given, Language language) {
     Rows rows = read_rows(given);
     if (rows.failure.reason != Reason::none)
         return "";
     for (std::size_t row = 0; row < rows.count; ++row)
         if (rows.read_next() && std::holds_alternative<Failure>(call(*rows.function, rows.arguments)))
-            return "row " + std::to_string(row + 1) + ", " + explain(*rows.function, rows.arguments);
+            return Speaker(language)(
+                sentences::row_failed,
+                {{"row", std::to_string(row + 1)}, {"why", explain(*rows.function, rows.arguments, language)}});
     return "";
 }
 

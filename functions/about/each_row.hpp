@@ -10,9 +10,9 @@ namespace hearthcell {
 Outcome answer_each_row(std::span<Value const> given);
 
 /// What EXPLAIN would find odd about the rows that gave something.
-Sentences remark_on_rows(std::span<Value const> given);
+Remarks remark_on_rows(std::span<Value const> given, Language language);
 
 /// What EXPLAIN says of the first row that was refused; empty where all are answered, or none was asked.
-std::string why_no_row(std::span<Value const> given);
+std::string why_no_row(std::span<Value const> given, Language language);
 
 } // namespace hearthcell

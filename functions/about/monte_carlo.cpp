@@ -2,6 +2,7 @@
 
 #include "functions/about/uncertainty_remarks.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <cmath>
 
@@ -12,33 +13,29 @@ std::size_t draws_wanted(std::span<Value const> given) {
     return std::size_t(std::get<double>(given[uncertainty_argument::draws]));
 }
 
-std::string roughly(double error) {
+std::string roughly(Speaker const& say, double error) {
     if (!(error > 0))
         return "0";
     double const digit = std::pow(10, std::floor(std::log10(error)));
-    return in_words(std::round(error / digit) * digit);
+    return say.number(std::round(error / digit) * digit);
 }
 
-std::string on_draws(Draws const& drawn) {
-    std::string const all = std::to_string(drawn.results.size() + drawn.without);
-    if (drawn.without == 0)
-        return "Each of the " + all + " draws gave a result.";
-    return std::to_string(drawn.without) + " of " + all +
-           " draws gave no result, since a number or the result lay outside its range; the figures are those of the "
-           "others.";
+std::string on_draws(Speaker const& say, Draws const& drawn) {
+    return say(
+        drawn.without == 0 ? sentences::every_draw_counts : sentences::some_draws_fail,
+        {{"count", std::to_string(drawn.results.size() + drawn.without)}, {"without", std::to_string(drawn.without)}});
 }
 
-std::string on_accuracy(Draws const& drawn, double coverage) {
+void add_accuracy(Speaker const& say, Draws const& drawn, double coverage, Sentences& said) {
     StandardErrors const errors = standard_errors(drawn.results, coverage);
-    std::string text = "From so many draws the mean is known to " + roughly(errors.mean) +
-                       ", the standard uncertainty to " + roughly(errors.uncertainty) + ", the limits to " +
-                       roughly(errors.low) + " and " + roughly(errors.high) +
-                       " (one standard deviation each); the draws are always the same.";
+    said.push_back(say(sentences::accuracy_of_draws, {{"mean", roughly(say, errors.mean)},
+                                                      {"uncertainty", roughly(say, errors.uncertainty)},
+                                                      {"low", roughly(say, errors.low)},
+                                                      {"high", roughly(say, errors.high)}}));
     constexpr double few = 50;
     double const outside = (1 - coverage) * double(drawn.results.size());
     if (outside < few)
-        text += " Only " + in_words(std::round(outside)) + " draws lie outside the limits: give more draws.";
-    return text;
+        said.push_back(say(sentences::few_draws_outside, {{"count", say.number(std::round(outside))}}));
 }
 
 } // namespace
@@ -58,19 +55,19 @@ Outcome monte_carlo_of(std::span<Value const> given) {
                  {}};
 }
 
-Sentences remark_on_monte_carlo(std::span<Value const> given) {
+Remarks remark_on_monte_carlo(std::span<Value const> given, Language language) {
+    Speaker const say(language);
     UncertainCall asked = read_uncertain_call(given);
     Draws const drawn = draw(asked.equation(), asked.inputs(), asked.bounds(), draws_wanted(given));
-    Sentences sentences{on_draws(drawn),
-                        "The limits are those of the shortest interval that holds " + in_words(asked.coverage * 100) +
-                            " % of the results (JCGM 101, 7.7).",
-                        on_accuracy(drawn, asked.coverage)};
+    Sentences said{on_draws(say, drawn),
+                   say(sentences::shortest_interval, {{"percent", say.number(asked.coverage * 100)}})};
+    add_accuracy(say, drawn, asked.coverage, said);
     Propagated const first = propagate(asked);
     if (asked.failure.reason == Reason::none)
-        sentences.push_back("First order, as STOVE.UNCERTAINTY computes it, gives the standard uncertainty " +
-                            in_words(first.uncertainty, asked.function->result.measure) + ".");
-    add_assumed(sentences, asked, std::get<Block>(given[uncertainty_argument::values]));
-    return sentences;
+        said.push_back(say(sentences::first_order_beside,
+                           {{"uncertainty", quantity(say, first.uncertainty, asked.function->result.measure)}}));
+    add_assumed(say, said, asked, std::get<Block>(given[uncertainty_argument::values]));
+    return {{}, std::move(said)};
 }
 
 } // namespace hearthcell

@@ -10,6 +10,6 @@ namespace hearthcell {
 Outcome monte_carlo_of(std::span<Value const> given);
 
 /// How many draws had no result, what the limits are and how well all of it is known.
-Sentences remark_on_monte_carlo(std::span<Value const> given);
+Remarks remark_on_monte_carlo(std::span<Value const> given, Language language);
 
 } // namespace hearthcell

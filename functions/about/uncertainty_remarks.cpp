@@ -4,6 +4,7 @@
 #include "functions/catalogue/names.hpp"
 #include "functions/explain/explain.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,39 +12,39 @@
 namespace hearthcell {
 namespace {
 
-std::string percent(double share) {
-    return in_words(std::round(share * 1000) / 10) + " %";
+std::string called(Function const& function) {
+    return "STOVE." + std::string(function.name);
 }
 
 /// A figure beside that of first order, in words.
-std::string compared(double uncertainty, UncertainCall const& asked, Propagated const& first) {
-    std::string const text = in_words(asked.coverage * uncertainty, asked.function->result.measure);
+std::string compared(Speaker const& say, double uncertainty, UncertainCall const& asked, Propagated const& first) {
+    std::string const text = quantity(say, asked.coverage * uncertainty, asked.function->result.measure);
     if (!(first.uncertainty > 0)) // of nothing there is no share
         return text;
-    return text + ", " + percent(std::abs(uncertainty / first.uncertainty - 1)) +
-           (uncertainty > first.uncertainty ? " more" : " less");
+    double const share = std::abs(uncertainty / first.uncertainty - 1);
+    return say(uncertainty > first.uncertainty ? sentences::compared_more : sentences::compared_less,
+               {{"uncertainty", text}, {"percent", say.number(std::round(share * 1000) / 10)}});
 }
 
-std::string on_second_order(UncertainCall const& asked, Propagated const& first) {
+void doubt_second_order(Speaker const& say, UncertainCall const& asked, Propagated const& first, Sentences& said) {
     SecondOrder const second = second_order(asked.equation(), asked.inputs(), first);
-    std::string const name = "STOVE." + std::string(asked.function->name);
-    if (second.failure.reason != Reason::none)
-        return "But one standard uncertainty away from this " +
-               std::string(asked.function->arguments[asked.place_of(second.number)].name) + " " + name +
-               " cannot be computed, so that first order may not be enough.";
+    if (second.failure.reason != Reason::none) {
+        Argument const& argument = asked.function->arguments[asked.place_of(second.number)];
+        said.push_back(say(sentences::not_computable_nearby,
+                           {{"argument", named_in_sentence(say, argument)}, {"function", called(*asked.function)}}));
+        return;
+    }
     double const variance = first.uncertainty * first.uncertainty;
     if (std::abs(second.variance) <= second_order_matters * variance)
-        return "";
-    // The guide gives these terms for values that are not correlated.
-    std::string const start =
-        asked.correlations.empty()
-            ? "But first order is not enough: the second-order terms (JCGM 100, 5.1.2)"
-            : "But first order may not be enough: the second-order terms (JCGM 100, 5.1.2), counted without the "
-              "correlations,";
+        return;
+    bool const is_certain = asked.correlations.empty();
     double const both = variance + second.variance;
     if (both <= 0)
-        return start + " cancel it.";
-    return start + " make it " + compared(std::sqrt(both), asked, first) + ".";
+        said.push_back(
+            say(is_certain ? sentences::second_order_cancels : sentences::second_order_cancels_uncorrelated));
+    else
+        said.push_back(say(is_certain ? sentences::second_order_changes : sentences::second_order_changes_uncorrelated,
+                           {{"compared", compared(say, std::sqrt(both), asked, first)}}));
 }
 
 /// First order knows of no range; what lies beyond one scatters otherwise than it says.
@@ -53,35 +54,37 @@ bool reaches_beyond(double value, double uncertainty, double low, double high) {
     return value - near_in_uncertainties * uncertainty < low || value + near_in_uncertainties * uncertainty > high;
 }
 
-std::string on_ranges(UncertainCall const& asked, Propagated const& first) {
+void doubt_ranges(Speaker const& say, UncertainCall const& asked, Propagated const& first, Sentences& said) {
     for (unsigned number = 0; number < asked.equation().numbers; ++number) {
         double const u = asked.uncertainties[number];
         Argument const& argument = asked.function->arguments[asked.place_of(number)];
-        if (u > 0 && reaches_beyond(asked.at.numbers[number], u, argument.low, argument.high))
-            return "But " + std::string(argument.name) + " two standard uncertainties away lies outside " +
-                   in_words(argument.low) + " to " + in_words(argument.high, argument.measure) +
-                   ", of which first order knows nothing.";
+        if (u > 0 && reaches_beyond(asked.at.numbers[number], u, argument.low, argument.high)) {
+            said.push_back(say(sentences::argument_reaches_beyond,
+                               {{"argument", named_in_sentence(say, argument)},
+                                {"allowed", range_in_words(say, argument.low, argument.high, argument.measure)}}));
+            return;
+        }
     }
     Result const& result = asked.function->result;
     if (reaches_beyond(first.value, first.uncertainty, result.low, result.high))
-        return "But the result two standard uncertainties away lies outside " + in_words(result.low) + " to " +
-               in_words(result.high, result.measure) + ", of which first order knows nothing.";
-    return "";
+        said.push_back(say(sentences::result_reaches_beyond,
+                           {{"allowed", range_in_words(say, result.low, result.high, result.measure)}}));
 }
 
-std::string on_draws(UncertainCall const& asked, Propagated const& first) {
+void doubt_draws(Speaker const& say, UncertainCall const& asked, Propagated const& first, Sentences& said) {
     constexpr std::size_t count = 10000;
     constexpr double matters = 0.1;
     Draws const drawn = draw(asked.equation(), asked.inputs(), asked.bounds(), count);
-    std::string const start = "But of " + std::to_string(count) + " draws (JCGM 101) ";
-    if (2 * drawn.without > count)
-        return start + "more than half give no result.";
+    if (2 * drawn.without > count) {
+        said.push_back(say(sentences::draws_mostly_fail, {{"count", std::to_string(count)}}));
+        return;
+    }
     double const uncertainty = summarise(drawn.results, 0.95).uncertainty;
     // Where correlation cancels all, rounding leaves a trifle.
     double const trifle = 1e-6 * std::ranges::max(first.contributions);
-    if (std::abs(uncertainty - first.uncertainty) <= std::max(matters * first.uncertainty, trifle))
-        return "";
-    return start + "the results have " + compared(uncertainty, asked, first) + ".";
+    if (std::abs(uncertainty - first.uncertainty) > std::max(matters * first.uncertainty, trifle))
+        said.push_back(say(sentences::draws_scatter_otherwise,
+                           {{"count", std::to_string(count)}, {"compared", compared(say, uncertainty, asked, first)}}));
 }
 
 /// The row of a table that a name or a default comes from; null where it comes from none.
@@ -98,53 +101,58 @@ Named const* row_behind(Argument const& argument, Value const& given) {
 
 } // namespace
 
-void add_assumed(Sentences& sentences, UncertainCall const& asked, Block const& values) {
+void add_assumed(Speaker const& say, Sentences& said, UncertainCall const& asked, Block const& values) {
     std::vector<Value> const given = inner_arguments(values);
     std::string list;
     for (std::size_t i = 0; i < asked.function->arguments.size(); ++i) {
         if (!asked.is_assumed(i))
             continue;
         Argument const& argument = asked.function->arguments[i];
-        list += (list.empty() ? "" : "; ") + std::string(argument.name) + " " +
-                in_words(asked.at.numbers[asked.number_of[i]], argument.measure);
         Named const* const row = row_behind(argument, value_at(given, i));
-        if (row != nullptr && !is_absent(row->low))
-            list += " (its source gives " + in_words(row->low) + " to " + in_words(row->high, argument.measure) + ")";
+        bool const has_interval = row != nullptr && !is_absent(row->low);
+        list += (list.empty() ? "" : "; ") +
+                say(has_interval ? sentences::known_value_with_interval : sentences::known_value,
+                    {{"argument", named_in_sentence(say, argument)},
+                     {"value", quantity(say, asked.at.numbers[asked.number_of[i]], argument.measure)},
+                     {"range", has_interval ? range_in_words(say, row->low, row->high, argument.measure) : ""}});
     }
     if (!list.empty())
-        sentences.push_back("Not given as a number, and so counted as exactly known: " + list + ".");
+        said.push_back(say(sentences::counted_as_known, {{"list", list}}));
 }
 
-Sentences remark_on_uncertainty(std::span<Value const> given) {
+Remarks remark_on_uncertainty(std::span<Value const> given, Language language) {
+    Speaker const say(language);
     UncertainCall asked = read_uncertain_call(given);
     Propagated const first = propagate(asked);
-    Sentences sentences{"STOVE." + std::string(asked.function->name) + " gives " +
-                        in_words(first.value, asked.function->result.measure) +
-                        " with these values; the standard uncertainty is " +
-                        in_words(first.uncertainty, asked.function->result.measure) + "."};
+    Measure const measure = asked.function->result.measure;
+    Sentences said{
+        say(sentences::result_and_uncertainty, {{"function", called(*asked.function)},
+                                                {"value", quantity(say, first.value, measure)},
+                                                {"uncertainty", quantity(say, first.uncertainty, measure)}})};
     bool const is_exact = std::ranges::all_of(asked.uncertainties, [](double u) { return u == 0; });
     if (is_exact) {
-        sentences.emplace_back("But every standard uncertainty is 0 or empty, so that all counts as exact.");
+        said.push_back(say(sentences::all_exact));
     } else {
-        for (std::string const& doubt :
-             {on_second_order(asked, first), on_ranges(asked, first), on_draws(asked, first)})
-            if (!doubt.empty())
-                sentences.push_back(doubt);
-        if (sentences.size() > 1)
-            sentences.emplace_back("STOVE.MONTECARLO counts all that in.");
+        doubt_second_order(say, asked, first, said);
+        doubt_ranges(say, asked, first, said);
+        doubt_draws(say, asked, first, said);
+        if (said.size() > 1)
+            said.push_back(say(sentences::monte_carlo_counts_it));
     }
-    add_assumed(sentences, asked, std::get<Block>(given[uncertainty_argument::values]));
-    return sentences;
+    add_assumed(say, said, asked, std::get<Block>(given[uncertainty_argument::values]));
+    return {{}, std::move(said)};
 }
 
-std::string why_no_uncertainty(std::span<Value const> given) {
+std::string why_no_uncertainty(std::span<Value const> given, Language language) {
     UncertainCall asked = read_uncertain_call(given);
     if (asked.failure.reason == Reason::none)
         propagate(asked);
     if (!asked.inside)
         return "";
-    return "STOVE." + std::string(asked.function->name) + " gives no result with these values: " +
-           explain(*asked.function, inner_arguments(std::get<Block>(given[uncertainty_argument::values])));
+    Block const& values = std::get<Block>(given[uncertainty_argument::values]);
+    return Speaker(language)(
+        sentences::no_result_inside,
+        {{"function", called(*asked.function)}, {"why", explain(*asked.function, inner_arguments(values), language)}});
 }
 
 } // namespace hearthcell

@@ -14,7 +14,7 @@ namespace hearthcell {
 
 /// A published document, or the plain statement that there is none.
 struct Source {
-    std::string_view title;
+    Label title;
     bool from_memory = false; ///< not opened by us: clause and figures still have to be checked against the document
 };
 

@@ -33,7 +33,7 @@ struct Function {
     List<Argument, most_arguments> arguments{};
     Result result{};
     Kernel kernel{};
-    List<std::string_view, 5> equations{}; ///< one, or one a method in the order of the choices
+    List<Label, 5> equations{}; ///< one, or one a method in the order of the choices
     List<Source, 4> sources{};
     Wording caution{}; ///< what has to be said with every result, a sentence
     List<Example, 6> examples{};

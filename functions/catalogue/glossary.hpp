@@ -3,7 +3,7 @@
 // templates are taken from here by their English form; a native reader can mend a language by mending its column. The
 // words that the terms shut out stand in tests/catalogue/glossary_test.cpp.
 
-#include "functions/catalogue/language.hpp"
+#include "functions/words/language.hpp"
 
 namespace hearthcell {
 
@@ -137,6 +137,7 @@ inline constexpr Wording glossary[] = {
     // doubt, and functions about functions
     {"function name", "nom de la fonction", "nombre de la función", "jina la kitendakazi"},
     {"name", "nom", "nombre", "jina"},
+    {"language", "langue", "idioma", "lugha"},
     {"arguments", "arguments", "argumentos", "hoja"},
     {"uncertainty", "incertitude", "incertidumbre", "ukosefu wa uhakika"},
     {"standard uncertainty", "incertitude-type", "incertidumbre típica", "ukosefu sanifu wa uhakika"},

@@ -183,7 +183,7 @@ constexpr Function functions[] = {
                    optional(water_mass, {"2500 g", "2500 g", "2500 g", "2500 g"}),
                    optional(air, {"a start from 2 to 40 °C passes", "un départ de 2 à 40 °C est admis",
                                   "se admite un inicio de 2 a 40 °C", "mwanzo wa 2 hadi 40 °C unakubaliwa"}),
-                   largest_power},
+                   largest_power, language},
      .result = {.name = {"findings", "constats", "hallazgos", "mambo yaliyoonekana"},
                 .measure = Measure::words,
                 .parts = {{Term("finding"), Measure::words}, {Term("row"), Measure::ratio}},

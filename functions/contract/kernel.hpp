@@ -4,6 +4,7 @@
 #include "functions/contract/choice.hpp"
 #include "functions/contract/values.hpp"
 #include "functions/number/dual.hpp"
+#include "functions/words/language.hpp"
 
 #include <span>
 #include <type_traits>
@@ -32,19 +33,25 @@ struct Given {
 
 using Sentences = std::vector<std::string>;
 
+/// What there is to say to an answer.
+struct Remarks {
+    Sentences odd;  ///< what looks like a slip
+    Sentences said; ///< what one should know besides
+};
+
 /// A log or a series: columns first checked for shape, text and range.
 struct Columnar {
     Outcome (*answer)(Given const&) = nullptr;
-    Sentences (*remark)(Given const&) = nullptr; ///< on an answer that was no failure, for EXPLAIN
+    Remarks (*remark)(Given const&, Language) = nullptr; ///< on an answer that was no failure, for EXPLAIN
 };
 
 /// Whatever needs texts: it is given one value an argument (and those of the rest), checked and with defaults filled
 /// in; what has neither value nor default is std::monostate.
 struct Wordy {
     Outcome (*answer)(std::span<Value const>) = nullptr;
-    Sentences (*remark)(std::span<Value const>) = nullptr; ///< on an answer that was no failure, for EXPLAIN
+    Remarks (*remark)(std::span<Value const>, Language) = nullptr; ///< on an answer that was no failure, for EXPLAIN
     /// On a failure that only the kernel itself can tell; empty where the reason's own sentence will do.
-    std::string (*complaint)(std::span<Value const>) = nullptr;
+    std::string (*complaint)(std::span<Value const>, Language) = nullptr;
 };
 
 using Kernel = std::variant<Numeric, Columnar, Wordy>;

@@ -2,6 +2,8 @@
 // What LOGCHECK has found so far: a sentence each, with the row that it concerns.
 
 #include "functions/contract/values.hpp"
+#include "functions/words/sentences.hpp"
+#include "functions/words/speaker.hpp"
 
 #include <algorithm>
 #include <array>
@@ -30,10 +32,12 @@ inline constexpr std::size_t most_findings = 200;
 /// The findings in the order of the rows, those of the whole log first; the first 200 of each kind are kept.
 class Findings {
 public:
+    explicit Findings(Language language) : say(language) {}
+
     /// Row 0: the whole log. The words are only made for a finding that is kept.
     template <class Words> void add(FindingKind kind, unsigned row, Words words) {
         if (counts[std::size_t(kind)]++ < most_findings)
-            kept.push_back({row, words()});
+            kept.push_back({row, words(say)});
     }
     /// Two columns: the words and the row.
     Block block();
@@ -43,6 +47,7 @@ private:
         unsigned row;
         std::string words;
     };
+    Speaker say;
     std::vector<Finding> kept;
     std::array<std::size_t, std::size_t(FindingKind::count)> counts{};
 };
@@ -53,10 +58,10 @@ inline Block Findings::block() {
     for (std::size_t const count : counts)
         all += count;
     if (all == 0)
-        kept.push_back({0, "nothing to remark"});
+        kept.push_back({0, say(sentences::nothing_to_remark)});
     if (all > most_findings) {
         kept.resize(most_findings);
-        kept.push_back({0, "and " + std::to_string(all - most_findings) + " more"});
+        kept.push_back({0, say(sentences::more_findings, {{"count", std::to_string(all - most_findings)}})});
     }
     if (kept.size() == 1) // Calc repeats a single row over all rows that an array formula covers
         kept.push_back({0, ""});

@@ -12,16 +12,14 @@ namespace {
 using namespace kernels;
 using namespace log_limits;
 
-constexpr std::string_view other_unit = "are the times in seconds, or of a clock that counts otherwise?";
-
 bool is_odd(double minutes) {
     return minutes < boil_limits::shortest || minutes > boil_limits::longest;
 }
 
-void report_time(double minutes, unsigned row, std::string_view what, Findings& findings) {
+void report_time(double minutes, unsigned row, Sentence const& sentence, Findings& findings) {
     if (is_odd(minutes))
-        findings.add(FindingKind::boil, row, [&] {
-            return std::string(what) + " after " + hundredths(minutes) + " min: " + std::string(other_unit);
+        findings.add(FindingKind::boil, row, [&](Speaker const& say) {
+            return say(sentence, {{"minutes", say.hundredths(minutes)}});
         });
 }
 
@@ -33,26 +31,24 @@ void report_pace(Log log, Findings& findings) {
     auto const near = std::ranges::find_if(
         log, [&](Reading const& reading) { return reading.temperature >= top - boil_limits::last_rise; });
     double const minutes = near->minute - log.front().minute; // too few are said of the clock
-    report_time(std::max(minutes, boil_limits::shortest), near->row, "The water is heated", findings);
+    report_time(std::max(minutes, boil_limits::shortest), near->row, sentences::heated_at_odd_time, findings);
 }
 
 void report_level(Boil const& boil, LogQuery const& query, Findings& findings) {
     double const off = boil.level.read - query.boiling_point;
     if (!boil.level.settled || std::abs(off) <= boil_limits::near_level || off > above_boiling)
         return; // what lies far above is said of the readings themselves
-    findings.add(FindingKind::boil, boil.row, [&] {
-        return "The readings settle at " + tenths(boil.level.read) + " °C, " + tenths(std::abs(off)) + " K " +
-               (off < 0 ? "below" : "above") + " the boiling point: check probe, altitude and weather" +
-               (off < 0 ? ", or did it not boil?" : ".");
+    findings.add(FindingKind::boil, boil.row, [&](Speaker const& say) {
+        return say(off < 0 ? sentences::log_settles_below : sentences::log_settles_above,
+                   {{"degrees", say.tenths(boil.level.read)}, {"kelvins", say.tenths(std::abs(off))}});
     });
 }
 
 void report_bracket(Boil const& boil, Findings& findings) {
     if (boil.latest - boil.earliest > boil_limits::far_apart && boil.uncertainty > boil_limits::unsure)
-        findings.add(FindingKind::boil, boil.row, [&] {
-            return "The readings about the boil lie " + hundredths(boil.latest - boil.earliest) +
-                   " min apart, so that it is known to ± " + hundredths(boil.uncertainty) +
-                   " min: read every minute from 10 K below it on.";
+        findings.add(FindingKind::boil, boil.row, [&](Speaker const& say) {
+            return say(sentences::readings_far_apart, {{"minutes", say.hundredths(boil.latest - boil.earliest)},
+                                                       {"uncertainty", say.hundredths(boil.uncertainty)}});
         });
 }
 
@@ -65,7 +61,7 @@ void check_boil(Log log, LogQuery const& query, Findings& findings) {
     Boil const boil = find_boil(log, {query.boiling_point, tolerance, absent, hold});
     if (boil.reason != Reason::none)
         return report_pace(log, findings);
-    report_time(boil.minutes, boil.row, "The water boils", findings);
+    report_time(boil.minutes, boil.row, sentences::boils_at_odd_time, findings);
     report_level(boil, query, findings);
     if (!is_odd(boil.minutes))
         report_bracket(boil, findings);

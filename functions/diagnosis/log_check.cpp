@@ -14,11 +14,12 @@ std::size_t first_reading(Block const& times, Block const& temperatures) {
 }
 
 /// The texts of a column below its heading.
-void report_texts(Block const& column, std::string const& wanted, std::size_t first, Findings& findings) {
+void report_texts(Block const& column, Sentence const& sentence, std::size_t first, Findings& findings) {
     for (Block::Text const& text : column.texts)
         if (text.place >= first)
-            findings.add(FindingKind::text, unsigned(text.place + 1),
-                         [&] { return "\"" + text.text + "\" is a text, not a " + wanted + "."; });
+            findings.add(FindingKind::text, unsigned(text.place + 1), [&](Speaker const& say) {
+                return say(sentence, {{"text", text.text}});
+            });
 }
 
 std::vector<Reading> readings_in(Block const& times, Block const& temperatures, std::size_t first, Findings& findings) {
@@ -29,9 +30,10 @@ std::vector<Reading> readings_in(Block const& times, Block const& temperatures, 
         if (is_number(time) && is_number(temperature))
             log.push_back({time, temperature, row});
         else if (is_number(time) && !is_text(temperature))
-            findings.add(FindingKind::half_row, row, [] { return std::string("A time without a temperature."); });
+            findings.add(FindingKind::half_row, row, [](Speaker const& say) { return say(sentences::time_alone); });
         else if (is_number(temperature) && !is_text(time))
-            findings.add(FindingKind::half_row, row, [] { return std::string("A temperature without a time."); });
+            findings.add(FindingKind::half_row, row,
+                         [](Speaker const& say) { return say(sentences::temperature_alone); });
     }
     return log;
 }
@@ -44,10 +46,10 @@ double number_or_absent(Value const& value) {
 } // namespace
 
 Block check_log(Block const& times, Block const& temperatures, LogQuery const& query) {
-    Findings findings;
+    Findings findings(query.language);
     std::size_t const first = first_reading(times, temperatures);
-    report_texts(times, "time", first, findings);
-    report_texts(temperatures, "temperature", first, findings);
+    report_texts(times, sentences::time_is_a_text, first, findings);
+    report_texts(temperatures, sentences::temperature_is_a_text, first, findings);
     std::vector<Reading> log = readings_in(times, temperatures, first, findings);
     if (log.size() > 1)
         check_temperatures(check_clock(std::move(log), findings), query, findings);
@@ -62,7 +64,7 @@ Outcome log_check(std::span<Value const> given) {
         return Failure{Reason::no_rows};
     return check_log(times, temperatures,
                      {number_or_absent(given[2]), number_or_absent(given[3]), number_or_absent(given[4]),
-                      number_or_absent(given[5])});
+                      number_or_absent(given[5]), Language(int(std::get<double>(given[6])))});
 }
 
 } // namespace hearthcell::diagnosis

@@ -4,7 +4,6 @@
 
 #include "functions/diagnosis/findings.hpp"
 #include "functions/kernels/log/readings.hpp"
-#include "functions/number/in_words.hpp"
 
 namespace hearthcell::diagnosis {
 
@@ -42,6 +41,7 @@ inline constexpr double coldest_start = 2, warmest_start = 40; // °C, where the
 
 struct LogQuery {
     double boiling_point, water, air, power; ///< the first three may be absent
+    Language language;                       ///< of the findings
 };
 
 /// What the readings would be in minutes and °C, as far as it can be told; slips of the clock are left out.
@@ -74,7 +74,7 @@ inline double boiling_limit(LogQuery const& query) {
 /// Any columns of equal length, taken as they are.
 Block check_log(Block const& times, Block const& temperatures, LogQuery const& query);
 
-/// Times, temperatures, boiling point, water mass, air, largest power as the catalogue has checked them.
+/// Times, temperatures, boiling point, water mass, air, largest power, language as the catalogue has checked them.
 Outcome log_check(std::span<Value const> given);
 
 } // namespace hearthcell::diagnosis

@@ -20,12 +20,15 @@ double celsius_of_kelvin(double kelvin) {
 }
 
 struct Unit {
-    std::string_view name;
+    Sentence const &all, &one, &several; ///< what is said of a whole log, of one reading, of several
     double (*celsius)(double);
     double low, high; ///< what liquid water reads in it
     double least_top; ///< of a log: below it, °F could as well be °C that are a little too high
 };
-constexpr Unit units[] = {{"kelvin", celsius_of_kelvin, 268, 380, 268}, {"°F", celsius_of_fahrenheit, 30, 225, 122}};
+constexpr Unit units[] = {{sentences::temperatures_in_kelvin, sentences::reading_in_kelvin,
+                           sentences::readings_in_kelvin, celsius_of_kelvin, 268, 380, 268},
+                          {sentences::temperatures_in_fahrenheit, sentences::reading_in_fahrenheit,
+                           sentences::readings_in_fahrenheit, celsius_of_fahrenheit, 30, 225, 122}};
 
 /// A log that is all in another unit is said so once, and turned into °C for the other checks.
 void convert_unit(std::vector<Reading>& log, LogQuery const& query, Findings& findings) {
@@ -41,9 +44,8 @@ void convert_unit(std::vector<Reading>& log, LogQuery const& query, Findings& fi
         if (top < unit.least_top || unit.celsius(top) > limit || !starts_liquid ||
             double(fitting) < unit_share * double(log.size()))
             continue;
-        findings.add(FindingKind::unit, 0, [&] {
-            return "The temperatures look like " + std::string(unit.name) + ": " + tenths(top) + " would be " +
-                   tenths(unit.celsius(top)) + " °C.";
+        findings.add(FindingKind::unit, 0, [&](Speaker const& say) {
+            return say(unit.all, {{"reading", say.tenths(top)}, {"degrees", say.tenths(unit.celsius(top))}});
         });
         for (Reading& reading : log)
             reading.temperature = unit.celsius(reading.temperature);
@@ -96,11 +98,10 @@ Unit const* other_unit(Reading const& before, Reading const& reading, Reach cons
 }
 
 void report_unit(Reading const& first, std::size_t count, Unit const& unit, Findings& findings) {
-    findings.add(FindingKind::reading_unit, first.row, [&] {
-        std::string const which =
-            count == 1 ? " looks" : ", like the " + std::to_string(count - 1) + " after it, looks";
-        return tenths(first.temperature) + which + " like " + std::string(unit.name) + ": it would be " +
-               tenths(unit.celsius(first.temperature)) + " °C.";
+    findings.add(FindingKind::reading_unit, first.row, [&](Speaker const& say) {
+        return say(count == 1 ? unit.one : unit.several, {{"reading", say.tenths(first.temperature)},
+                                                          {"count", std::to_string(count - 1)},
+                                                          {"degrees", say.tenths(unit.celsius(first.temperature))}});
     });
 }
 
@@ -134,13 +135,13 @@ std::vector<Reading> follow(Log log, Reach const& reach, Findings& findings) {
         bool const comes_back = i + 1 < log.size() && reach.holds(before, log[i + 1]) &&
                                 std::abs(log[i + 1].temperature - before.temperature) <
                                     std::abs(log[i + 1].temperature - log[i].temperature);
-        findings.add(FindingKind::jump, log[i].row, [&] {
-            std::string const size = tenths(std::abs(rise)) + " K " + (rise > 0 ? "above" : "below");
-            return comes_back ? "A reading of " + tenths(log[i].temperature) + " °C stands " + size +
-                                    " its neighbours: no pot jumps like that."
-                              : "A jump to " + tenths(log[i].temperature) + " °C, " + size + " the reading " +
-                                    hundredths(log[i].minute - before.minute) +
-                                    " min before: no pot jumps like that. Was water added or the probe moved?";
+        findings.add(FindingKind::jump, log[i].row, [&](Speaker const& say) {
+            Sentence const& alone =
+                rise > 0 ? sentences::reading_above_neighbours : sentences::reading_below_neighbours;
+            Sentence const& lasting = rise > 0 ? sentences::jump_up : sentences::jump_down;
+            return say(comes_back ? alone : lasting, {{"degrees", say.tenths(log[i].temperature)},
+                                                      {"kelvins", say.tenths(std::abs(rise))},
+                                                      {"minutes", say.hundredths(log[i].minute - before.minute)}});
         });
         if (!comes_back)
             good.push_back(log[i]);

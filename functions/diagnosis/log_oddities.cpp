@@ -19,10 +19,11 @@ void report_above_boiling(Log log, LogQuery const& query, double noise, Findings
         for (; end < log.size() && log[end].temperature > limit; ++end)
             top = std::max(top, log[end].temperature);
         if (end > i)
-            findings.add(FindingKind::above_boiling, log[i].row, [&] {
-                std::string const count = end - i == 1 ? "" : " in " + std::to_string(end - i) + " readings from here";
-                return "Up to " + tenths(top) + " °C" + count + ", where water boils at " +
-                       tenths(boiling_limit(query)) + " °C at most: check probe, altitude and weather.";
+            findings.add(FindingKind::above_boiling, log[i].row, [&](Speaker const& say) {
+                return say(end - i == 1 ? sentences::above_boiling_once : sentences::above_boiling_in_several,
+                           {{"degrees", say.tenths(top)},
+                            {"count", std::to_string(end - i)},
+                            {"boiling", say.tenths(boiling_limit(query))}});
             });
         i = std::max(end, i + 1);
     }
@@ -54,9 +55,10 @@ void report_stuck(Log log, LogQuery const& query, double noise, Findings& findin
         double const minutes = log[end - 1].minute - log[i].minute;
         bool const boils = pace > 0 && log[i].temperature >= may_boil;
         if (!boils && std::abs(pace) * minutes > least)
-            findings.add(FindingKind::stuck, log[i].row, [&] {
-                return "The reading stays at " + tenths(log[i].temperature) + " °C for " + hundredths(minutes) +
-                       " min, where it changed by " + tenths(pace) + " K/min before: stuck?";
+            findings.add(FindingKind::stuck, log[i].row, [&](Speaker const& say) {
+                return say(sentences::reading_is_stuck, {{"degrees", say.tenths(log[i].temperature)},
+                                                         {"minutes", say.hundredths(minutes)},
+                                                         {"rate", say.tenths(pace)}});
             });
     }
 }
@@ -68,11 +70,12 @@ void report_start(Log log, LogQuery const& query, Findings& findings) {
     bool const near = is_absent(query.air) ? start >= coldest_start && start <= warmest_start
                                            : std::abs(start - query.air) <= start_from_air;
     if (!near)
-        findings.add(FindingKind::start, log.front().row, [&] {
-            return "The log starts at " + tenths(start) + " °C, " +
-                   (is_absent(query.air) ? "unusual for water that has not been heated."
-                                         : tenths(std::abs(start - query.air)) + " K " +
-                                               (start > query.air ? "above" : "below") + " the air.");
+        findings.add(FindingKind::start, log.front().row, [&](Speaker const& say) {
+            std::string const degrees = say.tenths(start);
+            if (is_absent(query.air))
+                return say(sentences::start_is_unusual, {{"degrees", degrees}});
+            return say(start > query.air ? sentences::start_is_above_air : sentences::start_is_below_air,
+                       {{"degrees", degrees}, {"kelvins", say.tenths(std::abs(start - query.air))}});
         });
 }
 

@@ -2,9 +2,11 @@
 
 #include "functions/diagnosis/boil_limits.hpp"
 #include "functions/kernels/log/answers.hpp"
-#include "functions/number/in_words.hpp"
+#include "functions/words/sentences.hpp"
+#include "functions/words/speaker.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 
 namespace hearthcell::diagnosis {
@@ -20,150 +22,145 @@ struct Taken {
     std::vector<Reading> log;
     Sentences said;
 
-    explicit Taken(Given const& given) : log(read_log(*given.columns[0], *given.columns[1]).log) {
+    Taken(Speaker const& say, Given const& given) : log(read_log(*given.columns[0], *given.columns[1]).log) {
         std::size_t const wild = tame(log);
         if (wild == 1)
-            said.emplace_back("One wild reading was left out; STOVE.LOGCHECK shows it.");
+            said.push_back(say(sentences::one_wild_reading));
         else if (wild > 1)
-            said.push_back(std::to_string(wild) + " wild readings were left out; STOVE.LOGCHECK shows them.");
+            said.push_back(say(sentences::wild_readings, {{"count", std::to_string(wild)}}));
     }
-    Sentences with(std::string sentence) && {
+    /// What was left out, and what there is to say besides.
+    Remarks with(std::string sentence) && {
         said.push_back(std::move(sentence));
-        return std::move(said);
+        return {{}, std::move(said)};
     }
 };
 
 } // namespace
 
-Sentences remark_on_time_at(Given const& given) {
-    Taken taken(given);
+Remarks remark_on_time_at(Given const& given, Language language) {
+    Speaker const say(language);
+    Taken taken(say, given);
     Crossing const crossing = time_at(taken.log, given.numbers[0]);
     if (taken.log.size() - crossing.next >= crossing::least_ahead)
-        return taken.said;
-    return std::move(taken).with("The log ends there: whether the temperature stayed beyond cannot be seen.");
+        return {{}, std::move(taken.said)};
+    return std::move(taken).with(say(sentences::log_ends_there));
 }
 
 namespace {
 
-std::string with_uncertainty(double minutes, double uncertainty) {
-    return hundredths(minutes) + " ± " + hundredths(uncertainty) + " min";
-}
-
 /// What makes a boil time one that nobody should take as it is; a sentence each.
-Sentences odd_about_boil(Boil const& boil, BoilQuery const& query) {
-    Sentences said;
+Sentences odd_about_boil(Speaker const& say, Boil const& boil, BoilQuery const& query) {
+    Sentences odd;
     if (boil.minutes < boil_limits::shortest || boil.minutes > boil_limits::longest)
-        said.push_back(hundredths(boil.minutes) +
-                       " min is no usual boil time: are the times in seconds or hours, or the start of another run?");
+        odd.push_back(say(sentences::no_usual_boil_time, {{"minutes", say.hundredths(boil.minutes)}}));
     double const low = query.boiling_point - boil.level.read;
-    if (boil.level.settled && std::abs(low) > boil_limits::far_level) {
-        std::string const size = tenths(std::abs(low)) + " K " + (low > 0 ? "below" : "above");
-        said.push_back("The readings settle at " + tenths(boil.level.read) + " °C, " + size + " the boiling point of " +
-                       tenths(query.boiling_point) + " °C: " +
-                       (low > 0 ? "the pot never boiled, or the probe reads low, or altitude or weather differ."
-                                : "the probe reads high, or altitude or weather differ."));
-    }
-    if (!said.empty())
-        said.front().insert(0, "Odd: ");
-    return said;
+    if (boil.level.settled && std::abs(low) > boil_limits::far_level)
+        odd.push_back(say(low > 0 ? sentences::boil_settles_far_below : sentences::boil_settles_far_above,
+                          {{"degrees", say.tenths(boil.level.read)},
+                           {"kelvins", say.tenths(std::abs(low))},
+                           {"boiling", say.tenths(query.boiling_point)}}));
+    return odd;
 }
 
-std::string about_level(Boil const& boil, BoilQuery const& query) {
+void add_level(Speaker const& say, Boil const& boil, BoilQuery const& query, Sentences& said) {
     double const low = query.boiling_point - boil.level.read;
     if (!boil.level.settled)
-        return "The boiling point was reached, not held: nothing but the boiling point given tells the level.";
-    if (std::abs(low) <= query.tolerance || std::abs(low) > boil_limits::far_level)
-        return "";
-    return "The readings settle at " + tenths(boil.level.read) + " °C, " + tenths(std::abs(low)) + " K " +
-           (low > 0 ? "below" : "above") + " the boiling point: the probe reads " + (low > 0 ? "low" : "high") +
-           " by that much, or altitude or weather differ" + (low > 0 ? ", or the pot never boiled." : ".");
+        said.push_back(say(sentences::boil_not_held));
+    else if (std::abs(low) > query.tolerance && std::abs(low) <= boil_limits::far_level)
+        said.push_back(say(low > 0 ? sentences::boil_settles_below : sentences::boil_settles_above,
+                           {{"degrees", say.tenths(boil.level.read)}, {"kelvins", say.tenths(std::abs(low))}}));
 }
 
 } // namespace
 
-Sentences remark_on_boil_time(Given const& given) {
+Remarks remark_on_boil_time(Given const& given, Language language) {
+    Speaker const say(language);
     BoilQuery const query = boil_query(given);
-    Taken taken(given);
+    Taken taken(say, given);
     Boil const boil = find_boil(taken.log, query);
-    Sentences said = odd_about_boil(boil, query);
-    said.push_back(
-        "Between the readings at " + hundredths(boil.earliest) + " and " + hundredths(boil.latest) + " min; " +
-        (boil.foretold ? "carried on from the heating: " : "too few readings before them to carry on from: ") +
-        with_uncertainty(boil.minutes, boil.uncertainty) + ".");
-    if (std::string level = about_level(boil, query); !level.empty())
-        said.push_back(std::move(level));
-    said.push_back("The boiling point itself is first reached at about " +
-                   hundredths(boil.minutes + query.tolerance / boil.rate) +
-                   " min, which is what the protocols call the boil (from memory).");
+    Sentences said;
+    said.push_back(say(boil.foretold ? sentences::boil_foretold : sentences::boil_not_foretold,
+                       {{"earliest", say.hundredths(boil.earliest)},
+                        {"latest", say.hundredths(boil.latest)},
+                        {"minutes", say.hundredths(boil.minutes)},
+                        {"uncertainty", say.hundredths(boil.uncertainty)}}));
+    add_level(say, boil, query, said);
+    said.push_back(say(sentences::boiling_point_first_reached,
+                       {{"minutes", say.hundredths(boil.minutes + query.tolerance / boil.rate)}}));
     if (boil.boils > 1)
-        said.push_back("The log boils " + std::to_string(boil.boils) +
-                       " times; the first boil after the start counts.");
-    said.emplace_back("A probe that lags is not in the uncertainty.");
+        said.push_back(say(sentences::several_boils, {{"count", std::to_string(boil.boils)}}));
+    said.push_back(say(sentences::lag_not_counted));
     std::ranges::move(taken.said, std::back_inserter(said));
-    return said;
+    return {odd_about_boil(say, boil, query), std::move(said)};
 }
 
-Sentences remark_on_heating_rate(Given const& given) {
-    Sentences result = Taken(given).said;
+Remarks remark_on_heating_rate(Given const& given, Language language) {
+    Speaker const say(language);
+    Sentences said = Taken(say, given).said;
     Readings const stretch = heating_stretch(given);
     Line const line = fit_line(stretch.log);
-    result.push_back("From " + std::to_string(stretch.log.size()) + " readings; they scatter about the line by " +
-                     tenths(line.scatter) + " K.");
+    said.push_back(say(sentences::line_scatter,
+                       {{"count", std::to_string(stretch.log.size())}, {"kelvins", say.tenths(line.scatter)}}));
     if (line.scatter > 1)
-        result.emplace_back("That is no straight line: give a stretch of steady heating.");
-    return result;
+        said.push_back(say(sentences::no_straight_line));
+    return {{}, std::move(said)};
 }
 
-Sentences remark_on_heat_gain(Given const& given) {
-    Taken taken(given);
+Remarks remark_on_heat_gain(Given const& given, Language language) {
+    Speaker const say(language);
+    Taken taken(say, given);
     HeatGain const gain = heat_gain(taken.log, heat_gain_query(given));
-    return std::move(taken).with("From " + std::to_string(gain.readings) + " readings between " + tenths(gain.from) +
-                                 " and " + tenths(gain.to) + " °C; they scatter about the line by " +
-                                 tenths(gain.line.scatter) + " K.");
+    return std::move(taken).with(say(sentences::stretch_scatter, {{"count", std::to_string(gain.readings)},
+                                                                  {"from", say.tenths(gain.from)},
+                                                                  {"to", say.tenths(gain.to)},
+                                                                  {"kelvins", say.tenths(gain.line.scatter)}}));
 }
 
-Sentences remark_on_time_mean(Given const& given) {
+Remarks remark_on_time_mean(Given const& given, Language language) {
+    Speaker const say(language);
     Readings const readings = read_log(*given.columns[0], *given.columns[1]);
     TimeMean const mean = time_mean(readings.log, given.numbers[0], given.numbers[1]);
-    return {"From " + std::to_string(mean.readings) + " readings, at most " + hundredths(mean.longest_gap) +
-            " min apart; what the value did between two of them is not seen."};
+    return {{},
+            {say(sentences::mean_of_readings,
+                 {{"count", std::to_string(mean.readings)}, {"minutes", say.hundredths(mean.longest_gap)}})}};
 }
 
-Sentences remark_on_heat_loss(Given const& given) {
-    Taken taken(given);
+Remarks remark_on_heat_loss(Given const& given, Language language) {
+    Speaker const say(language);
+    Taken taken(say, given);
     HeatLossQuery query = heat_loss_query(given);
     HeatLoss const loss = heat_loss(taken.log, query);
     Sentences& said = taken.said;
-    said.push_back("A cooling from " + tenths(loss.first) + " to " + tenths(loss.last) + " °C.");
+    said.push_back(say(sentences::a_cooling, {{"from", say.tenths(loss.first)}, {"to", say.tenths(loss.last)}}));
     if (taken.log.size() < 3)
-        said.emplace_back("Two readings only: nothing checks them.");
+        said.push_back(say(sentences::two_readings_only));
     if (loss.scatter > 1)
-        said.push_back("The readings scatter by " + tenths(loss.scatter) + " K: was it one quiet cooling?");
+        said.push_back(say(sentences::cooling_scatters, {{"kelvins", say.tenths(loss.scatter)}}));
     if (loss.first > 85) // common practice, no source
-        said.emplace_back("Without a lid, evaporation makes the loss far larger up there than below 80 °C.");
+        said.push_back(say(sentences::loss_without_lid));
     query.air += air_step;
     if (HeatLoss const other = heat_loss(taken.log, query); other.reason == Reason::none)
-        said.push_back("The air counts as exactly known: 2 K more of it would give " + hundredths(other.loss) +
-                       " W/K.");
-    return said;
+        said.push_back(say(sentences::air_counts_as_exact, {{"loss", say.hundredths(other.loss)}}));
+    return {{}, std::move(said)};
 }
 
-Sentences remark_on_forecast(Given const& given) {
-    Taken taken(given);
+Remarks remark_on_forecast(Given const& given, Language language) {
+    Speaker const say(language);
+    Taken taken(say, given);
     double const boiling_point = given.numbers[0];
     Forecast const forecast = boil_forecast(taken.log, boiling_point, given.numbers[1]);
     double const left = boiling_point - forecast_rules::mark - forecast.last;
     Sentences& said = taken.said;
-    said.push_back("To within 0.5 K of the boiling point: " + hundredths(forecast.beyond) + " min and " + tenths(left) +
-                   " K beyond the last reading, from " + std::to_string(forecast.readings) + " readings over " +
-                   hundredths(forecast.span) + " min, at " + tenths(forecast.rate) + " K/min there.");
-    said.emplace_back(
-        "The uncertainty holds for a fire that goes on wandering as it did and a probe that is out by 0.4 K; "
-        "not for a probe that lags, wood laid on or a lid lifted after the last reading.");
+    said.push_back(say(sentences::forecast_from, {{"minutes", say.hundredths(forecast.beyond)},
+                                                  {"kelvins", say.tenths(left)},
+                                                  {"count", std::to_string(forecast.readings)},
+                                                  {"span", say.hundredths(forecast.span)},
+                                                  {"rate", say.tenths(forecast.rate)}}));
+    said.push_back(say(sentences::forecast_holds_for));
     if (left > 5) // the loss of an open pot grows steeply above 80 °C; common practice, no source
-        said.emplace_back("More than 5 K are still to go: in an open pot evaporation slows the last degrees, so that "
-                          "the boil may come later.");
-    return said;
+        said.push_back(say(sentences::forecast_is_far));
+    return {{}, std::move(said)};
 }
 
 } // namespace hearthcell::diagnosis

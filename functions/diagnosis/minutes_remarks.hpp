@@ -6,6 +6,6 @@
 namespace hearthcell::diagnosis {
 
 /// How the numbers and the texts with one colon were understood.
-Sentences remark_on_minutes(std::span<Value const> given);
+Remarks remark_on_minutes(std::span<Value const> given, Language language);
 
 } // namespace hearthcell::diagnosis

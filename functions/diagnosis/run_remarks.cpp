@@ -1,7 +1,8 @@
 #include "functions/diagnosis/run_remarks.hpp"
 
 #include "functions/kernels/statistics/series.hpp"
-#include "functions/number/in_words.hpp"
+#include "functions/words/sentences.hpp"
+#include "functions/words/speaker.hpp"
 
 #include <algorithm>
 
@@ -28,7 +29,7 @@ Farthest farthest_run(std::vector<double> const& runs) {
     return lowest.ratio() > highest.ratio() ? lowest : highest;
 }
 
-void add_other_unit(Sentences& sentences, Block const& column) {
+void add_other_unit(Speaker const& say, Remarks& remarks, Block const& column) {
     std::vector<double> runs;
     for (double const run : column.numbers)
         if (!is_absent(run))
@@ -39,39 +40,35 @@ void add_other_unit(Sentences& sentences, Block const& column) {
     if (farthest.ratio() < other_unit)
         return;
     std::size_t const row = std::size_t(std::ranges::find(column.numbers, farthest.value) - column.numbers.begin()) + 1;
-    sentences.push_back("Odd: row " + std::to_string(row) + " of values is " + in_words(farthest.value) +
-                        ", the middle of the others " + in_words(farthest.middle) +
-                        ": per cent beside a fraction, or another unit?");
+    remarks.odd.push_back(say(sentences::run_in_other_unit, {{"row", std::to_string(row)},
+                                                             {"value", say.number(farthest.value)},
+                                                             {"middle", say.number(farthest.middle)}}));
 }
 
-void add_few_runs(Sentences& sentences, std::size_t runs, double confidence) {
+void add_few_runs(Speaker const& say, Remarks& remarks, std::size_t runs, double confidence) {
     constexpr std::size_t few = 3, enough = 5;
     if (runs > few)
         return;
-    auto const distance = [&](std::size_t n) { return tenths(t_exceeded(1 - confidence, double(n - 1))); };
-    sentences.push_back(std::string(runs == 2 ? "Two" : "Three") + " runs tell little: the limits lie " +
-                        distance(runs) + " standard errors from the mean; with five runs it would be " +
-                        distance(enough) + ".");
+    auto const distance = [&](std::size_t n) { return say.tenths(t_exceeded(1 - confidence, double(n - 1))); };
+    remarks.said.push_back(say(runs == 2 ? sentences::two_runs_tell_little : sentences::three_runs_tell_little,
+                               {{"distance", distance(runs)}, {"distance of five", distance(enough)}}));
 }
 
 } // namespace
 
-Sentences remark_on_series(Given const& given) {
+Remarks remark_on_series(Given const& given, Language language) {
+    Speaker const say(language);
     Block const& column = *given.columns[0];
-    Sentences sentences;
-    add_other_unit(sentences, column);
-    add_few_runs(sentences, kernels::describe(column).runs, given.numbers[0]);
-    sentences.emplace_back("The limits take the runs as independent. Runs of one day seldom are: of three runs on each "
-                           "of two days, days twice as far apart as the runs of one day, limits for 95 % hold the true "
-                           "mean in 69 of 100 cases.");
-    return sentences;
+    Remarks remarks;
+    add_other_unit(say, remarks, column);
+    add_few_runs(say, remarks, kernels::describe(column).runs, given.numbers[0]);
+    remarks.said.push_back(say(sentences::runs_taken_as_independent));
+    return remarks;
 }
 
-Sentences remark_on_tiers(Given const&) {
-    return {
-        "The true value is taken as distributed normally about the one that was measured; the uncertainty has to hold "
-        "what all runs have in common, too.",
-        "A tier holds for a result of the laboratory test of ISO 19867-1 only, and for each measure by itself."};
+Remarks remark_on_tiers(Given const&, Language language) {
+    Speaker const say(language);
+    return {{}, {say(sentences::true_value_is_normal), say(sentences::tier_of_laboratory_only)}};
 }
 
 } // namespace hearthcell::diagnosis

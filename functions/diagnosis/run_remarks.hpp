@@ -6,9 +6,9 @@
 namespace hearthcell::diagnosis {
 
 /// A run in another unit than the others; how little few runs tell; what the limits take for granted.
-Sentences remark_on_series(Given const& given);
+Remarks remark_on_series(Given const& given, Language language);
 
 /// What a tier is of, and how the probabilities are meant.
-Sentences remark_on_tiers(Given const& given);
+Remarks remark_on_tiers(Given const& given, Language language);
 
 } // namespace hearthcell::diagnosis

@@ -49,14 +49,11 @@ double minutes_in(Log log, Findings& findings) {
     else if (is_too_slow(span, step, rise))
         scale = 1 / hour;
     if (scale == day)
-        findings.add(FindingKind::clock, 0, [] {
-            return std::string("The times look like times of Calc, parts of a day: multiply by 1440 or use "
-                               "STOVE.MINUTES.");
-        });
+        findings.add(FindingKind::clock, 0,
+                     [](Speaker const& say) { return say(sentences::times_are_parts_of_a_day); });
     else if (scale != 1)
-        findings.add(FindingKind::clock, 0, [&] {
-            return "Minutes and seconds look to have been stored as hours and minutes: the log would last " +
-                   hundredths(span * scale) + " min. Use STOVE.MINUTES with \"mm:ss\".";
+        findings.add(FindingKind::clock, 0, [&](Speaker const& say) {
+            return say(sentences::times_are_hours_and_minutes, {{"minutes", say.hundredths(span * scale)}});
         });
     return scale;
 }
@@ -64,12 +61,13 @@ double minutes_in(Log log, Findings& findings) {
 /// What a time may have been meant to be, when it must lie between two others.
 struct Guess {
     double minute;
-    std::string_view words;
+    Sentence const* sentence;
 };
 
 std::optional<Guess> meant(double minute, double after, double before, double scale) {
-    constexpr std::string_view stored = "minutes and seconds stored as hours and minutes?";
-    Guess const factors[] = {{minute * 24, stored}, {minute / 60, stored}, {minute * 1440, "a time of Calc?"}};
+    Sentence const* const stored = &sentences::guess_hours_and_minutes;
+    Guess const factors[] = {
+        {minute * 24, stored}, {minute / 60, stored}, {minute * 1440, &sentences::guess_time_of_calc}};
     for (Guess const& guess : factors) {
         bool const of_days = guess.minute > minute; // a column that is in days already holds no further days
         if (guess.minute > after && guess.minute < before && !(of_days && scale != 1))
@@ -77,7 +75,7 @@ std::optional<Guess> meant(double minute, double after, double before, double sc
     }
     for (double const lost : {10.0, 20.0, 30.0, 40.0, 50.0})
         if (minute + lost > after && minute + lost < before)
-            return Guess{minute + lost, "did the minutes lose a digit?"};
+            return Guess{minute + lost, &sentences::guess_lost_digit};
     return {};
 }
 
@@ -99,10 +97,13 @@ private:
         if (!good.empty() && minute < good.back().minute)
             runs_backwards(i);
         else if (!good.empty() && minute == good.back().minute)
-            report(i, "The time " + hundredths(minute) + " min is repeated.");
+            report(i, [=](Speaker const& say) {
+                return say(sentences::time_is_repeated, {{"minutes", say.hundredths(minute)}});
+            });
         else if (stands_too_late(i))
             mend(i, log[i + 1].minute,
-                 "The time " + hundredths(minute) + " min stands before " + hundredths(log[i + 1].minute) + " min");
+                 {sentences::time_stands_before, sentences::time_stands_before_guess, minute, log[i + 1].minute,
+                  absent});
         else
             good.push_back(log[i]);
     }
@@ -118,14 +119,17 @@ private:
 
     void runs_backwards(std::size_t i) {
         double const before = good.back().minute;
-        std::string const words =
-            "The time runs backwards, from " + hundredths(before) + " to " + hundredths(log[i].minute) + " min";
         bool const goes_on_from_here =
             i + 1 < log.size() && log[i + 1].minute > log[i].minute && log[i + 1].minute < before;
         double const next = next_time_after(before, i);
         if (is_number(next) || !goes_on_from_here)
-            return mend(i, next, words);
-        report(i, words + "; does a second log start here?");
+            return mend(
+                i, next,
+                {sentences::time_runs_backwards, sentences::time_runs_backwards_guess, log[i].minute, absent, before});
+        report(i, [before, minute = log[i].minute](Speaker const& say) {
+            return say(sentences::second_log_starts,
+                       {{"before", say.hundredths(before)}, {"minutes", say.hundredths(minute)}});
+        });
         good.push_back(log[i]);
     }
 
@@ -137,19 +141,34 @@ private:
         return i + 1 == log.size() ? before + 3 * step : absent;
     }
 
-    void mend(std::size_t i, double next, std::string const& words) {
+    /// A time that cannot be right: what is said of it alone, and with what it may have been meant to be.
+    struct Slip {
+        Sentence const &alone, &with_guess;
+        double minutes, next, before;
+
+        std::string words(Speaker const& say, std::optional<Guess> const& guess) const {
+            std::string const meant =
+                guess ? say(*guess->sentence, {{"minutes", say.hundredths(guess->minute)}}) : std::string();
+            return say(guess ? with_guess : alone, {{"minutes", say.hundredths(minutes)},
+                                                    {"next", say.hundredths(next)},
+                                                    {"before", say.hundredths(before)},
+                                                    {"guess", meant}});
+        }
+    };
+
+    void mend(std::size_t i, double next, Slip const& slip) {
         double const before = good.empty() ? -step : good.back().minute;
         std::optional<Guess> const guess =
             is_number(next) ? meant(log[i].minute, before, next, scale) : std::optional<Guess>();
+        report(i, [&](Speaker const& say) { return slip.words(say, guess); });
         if (!guess)
-            return report(i, words + ".");
-        report(i, words + ": " + std::string(guess->words) + " " + hundredths(guess->minute) + " min would fit.");
+            return;
         good.push_back(log[i]);
         good.back().minute = guess->minute;
     }
 
-    void report(std::size_t i, std::string const& words) {
-        findings.add(FindingKind::time, log[i].row, [&] { return words; });
+    template <class Words> void report(std::size_t i, Words words) {
+        findings.add(FindingKind::time, log[i].row, words);
         slips.push_back(log[i].row);
     }
 
@@ -172,9 +191,9 @@ void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings
             ++slip;
         bool const explained = slip != slips.end() && *slip <= log[i].row;
         if (!explained && step > gap_share * usual && step >= usual + gap_minutes)
-            findings.add(FindingKind::gap, log[i].row, [&] {
-                return "No reading for " + hundredths(step) + " min before this one, where one usually comes after " +
-                       hundredths(typical) + " min.";
+            findings.add(FindingKind::gap, log[i].row, [&](Speaker const& say) {
+                return say(sentences::gap_in_log,
+                           {{"minutes", say.hundredths(step)}, {"usual", say.hundredths(typical)}});
             });
     }
 }
@@ -184,8 +203,8 @@ void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings
 std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings) {
     double const first = log.front().minute;
     if (std::ranges::all_of(log, [first](Reading const& reading) { return reading.minute == first; })) {
-        findings.add(FindingKind::clock, 0, [&] {
-            return "All times are " + hundredths(first) + " min: does the clock's column hold a date alone?";
+        findings.add(FindingKind::clock, 0, [&](Speaker const& say) {
+            return say(sentences::all_times_alike, {{"minutes", say.hundredths(first)}});
         });
         return {};
     }

@@ -19,8 +19,8 @@ constexpr std::size_t few_runs = 3;
 /// One call, with the lines that are said of it.
 class Check {
 public:
-    Check(Function const& called, std::span<Value const> arguments)
-        : function_(called), values_(arguments.begin(), arguments.end()) {
+    Check(Function const& called, std::span<Value const> arguments, Language language)
+        : say_(language), function_(called), values_(arguments.begin(), arguments.end()) {
         for (std::size_t place = 0; place < values_.size() && place < function_.arguments.size(); ++place)
             take_empty_cell(place);
     }
@@ -28,7 +28,7 @@ public:
     std::string lines() {
         Outcome const outcome = call(function_, values_);
         if (Failure const* const why = std::get_if<Failure>(&outcome))
-            add({"wrong", about_failure(function_, values_, *why), meant(*why)});
+            add({"wrong", about_failure(say_, function_, values_, *why), meant(*why)});
         else
             add_oddities(in_short(outcome));
         return text_;
@@ -90,7 +90,7 @@ private:
                 std::vector<Value> swapped = values_;
                 std::swap(swapped[one], swapped[other]);
                 std::string const result = in_short(call(function_, swapped));
-                if (result.empty() || !oddities(function_, swapped).empty())
+                if (result.empty() || !oddities(say_, function_, swapped).empty())
                     continue;
                 if (!found.empty())
                     return "";
@@ -107,12 +107,11 @@ private:
     }
 
     void add_oddities(std::string const& result) {
-        for (Oddity const& oddity : oddities(function_, values_))
+        for (Oddity const& oddity : oddities(say_, function_, values_))
             if (!oddity.asks_about_zero || empty_.count(oddity.argument) > 0)
                 add({"odd", oddity.sentence, result_with(oddity.argument, oddity.meant), result});
-        Sentences const remarks = remarks_on(function_, values_);
-        if (!remarks.empty() && is_odd(remarks.front()))
-            add({"odd", without_odd(remarks.front()), "", result});
+        for (std::string const& sentence : remarks_on(function_, values_, say_.language()).odd)
+            add({"odd", sentence, "", result});
         add_notes();
     }
 
@@ -122,14 +121,14 @@ private:
             add({"note", "method", std::string(method.name)});
         for (Source const& source : function_.sources)
             if (source.from_memory && method.argument != "method") // else it is that of the method, or of none in force
-                add({"note", "source", std::string(source.title)});
+                add({"note", "source", say_.text(source.title)});
         for (std::size_t place = 0; place < function_.arguments.size(); ++place)
             if (function_.arguments[place].name == "sea-level pressure" && is_left_out(place))
                 add({"note", "default", std::string(function_.name)});
         if (function_.name == "SERIES" && count_of(value_at(values_, 0)) <= few_runs)
             add({"note", "runs", std::to_string(count_of(value_at(values_, 0)))});
         if (!function_.caution.empty())
-            add({"note", "caution", std::string(function_.caution)});
+            add({"note", "caution", say_.text(function_.caution)});
     }
 
     bool is_left_out(std::size_t place) const {
@@ -143,6 +142,7 @@ private:
         }));
     }
 
+    Speaker say_;
     Function const& function_;
     std::vector<Value> values_;
     std::set<std::size_t> empty_; // arguments
@@ -151,8 +151,8 @@ private:
 
 } // namespace
 
-std::string check_call(Function const& function, std::span<Value const> arguments) {
-    return Check(function, arguments).lines();
+std::string check_call(Function const& function, std::span<Value const> arguments, Language language) {
+    return Check(function, arguments, language).lines();
 }
 
 } // namespace hearthcell

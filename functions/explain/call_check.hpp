@@ -5,9 +5,6 @@
 
 namespace hearthcell {
 
-/// What stands behind the function's name in STOVE.EXPLAIN("NAME:check"; …).
-inline constexpr std::string_view check_word = "check";
-
 /// A line for each thing that there is to say, nothing where all is well; fields with tabs between:
 ///
 ///   wrong   sentence   result meant           the call gives no result
@@ -18,6 +15,6 @@ inline constexpr std::string_view check_word = "check";
 /// ends with a %. Kinds of notes: method, source (both from memory), default, runs, caution.
 ///
 /// An empty text is an empty cell, of which the caller knows for sure, and any 0 is one.
-std::string check_call(Function const& function, std::span<Value const> arguments);
+std::string check_call(Function const& function, std::span<Value const> arguments, Language language);
 
 } // namespace hearthcell

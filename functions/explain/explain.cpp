@@ -8,12 +8,17 @@
 #include "functions/explain/oddities.hpp"
 #include "functions/explain/phrases.hpp"
 #include "functions/explain/remarks_on.hpp"
+#include "functions/words/sentences.hpp"
+
+#include <algorithm>
+#include <iterator>
 
 namespace hearthcell {
 namespace {
 
 /// A row or column in which some cells failed, each in its place.
-std::string about_cells(Function const& function, std::span<Value const> values, Block const& block) {
+std::string about_cells(Speaker const& say, Function const& function, std::span<Value const> values,
+                        Block const& block) {
     std::size_t count = 0, bad = 0, first = 0, texts = 0;
     for (std::size_t i = 0; i < block.numbers.size(); ++i) {
         if (is_absent(block.numbers[i]))
@@ -25,80 +30,95 @@ std::string about_cells(Function const& function, std::span<Value const> values,
             first = i;
     }
     if (bad == 0)
-        return "Fine.";
+        return say(sentences::fine);
     Failure why = failure_of(block.numbers[first]);
     why.row = unsigned(first + 1);
-    return std::to_string(bad) + " of " + std::to_string(count) +
-           " could not be computed; the first: " + about_failure(function, values, why);
+    return say(sentences::cells_failed, {{"bad", std::to_string(bad)},
+                                         {"count", std::to_string(count)},
+                                         {"why", about_failure(say, function, values, why)}});
 }
 
-std::string method_words(Function const& function, std::span<Value const> values) {
+void add_method(Speaker const& say, Function const& function, std::span<Value const> values, Sentences& text) {
     MethodInForce const method = method_in_force(function, values);
     if (method.name.empty())
-        return "";
-    std::string text = " By \"" + std::string(method.name) + "\": " + std::string(function.equations[method.index]);
-    return text + (is_published(method) ? " (the method is from memory of its document)." : ".");
+        return;
+    text.push_back(
+        say(is_published(method) ? sentences::by_published_method : sentences::by_method,
+            {{"method", std::string(method.name)}, {"equation", say.text(function.equations[method.index])}}));
 }
 
 /// Every part of a row with its value, and why one has none. A part that failed is no error of the whole.
-std::string about_parts(Function const& function, std::span<Value const> values, Block const& block) {
-    std::string list, whys;
+Verdict add_parts(Speaker const& say, Function const& function, std::span<Value const> values, Block const& block,
+                  Sentences& text) {
+    std::string list;
+    Sentences whys;
     for (std::size_t i = 0; i < function.result.parts.size(); ++i) {
         Part const& part = function.result.parts[i];
         double const value = block.numbers[i];
-        list += (list.empty() ? "" : "; ") + std::string(part.name) + " ";
-        if (!failed(value)) {
-            list += in_words(value, part.measure);
+        list += (list.empty() ? "" : "; ") + say(failed(value) ? sentences::part_none : sentences::part_value,
+                                                 {{"part", say.text(part.name)},
+                                                  {"value", failed(value) ? "" : quantity(say, value, part.measure)}});
+        if (!failed(value))
             continue;
-        }
-        list += "none";
-        std::string const why = " " + about_failure(function, values, failure_of(value));
-        if (whys.find(why) == std::string::npos)
-            whys += why;
+        std::string why = about_failure(say, function, values, failure_of(value));
+        if (std::ranges::find(whys, why) == whys.end())
+            whys.push_back(std::move(why));
     }
-    return (whys.empty() ? "Fine: " : "In part: ") + list + "." + whys;
-}
-
-/// A cell shows one number: where none was named, how to come by the others.
-std::string how_to_choose(Function const& function, std::span<Value const> values) {
+    text.push_back(say(whys.empty() ? sentences::fine_parts : sentences::in_part, {{"list", list}}));
+    std::ranges::move(whys, std::back_inserter(text));
     bool const is_named = values.size() == function.arguments.size();
-    if (is_named || function.result.all_unless_named)
-        return "";
-    return " The cell shows the first; another by its name as the last argument, part, or \"all\".";
+    if (!is_named && !function.result.all_unless_named) // a cell shows one number: how to come by the others
+        text.push_back(say(sentences::how_to_choose));
+    return whys.empty() ? Verdict::fine : Verdict::in_part;
 }
 
-std::string about_success(Function const& function, std::span<Value const> values, Outcome const& outcome) {
+Verdict add_success(Speaker const& say, Function const& function, std::span<Value const> values, Outcome const& outcome,
+                    Sentences& text) {
     if (has_parts_to_choose(function))
-        return about_parts(function, values, std::get<Block>(call(function, asking_for_all(function, values)))) +
-               how_to_choose(function, values);
-    Block const* block = std::get_if<Block>(&outcome);
-    if (block != nullptr && function.result.parts.empty())
-        return about_cells(function, values, *block);
-    double const* number = std::get_if<double>(&outcome);
-    if (number == nullptr)
-        return "Fine.";
-    return "Fine: " + std::string(function.result.name) + " " + in_words(*number, function.result.measure) + ".";
+        return add_parts(say, function, values, std::get<Block>(call(function, asking_for_all(function, values))),
+                         text);
+    Block const* const block = std::get_if<Block>(&outcome);
+    if (block != nullptr && function.result.parts.empty()) {
+        text.push_back(about_cells(say, function, values, *block));
+        return text.back() == say(sentences::fine) ? Verdict::fine : Verdict::in_part;
+    }
+    double const* const number = std::get_if<double>(&outcome);
+    text.push_back(number == nullptr
+                       ? say(sentences::fine)
+                       : say(sentences::fine_value, {{"name", say.text(function.result.name)},
+                                                     {"value", quantity(say, *number, function.result.measure)}}));
+    return Verdict::fine;
+}
+
+std::string joined(Sentences const& sentences) {
+    std::string text;
+    for (std::string const& sentence : sentences)
+        text += (text.empty() ? "" : " ") + sentence;
+    return text;
 }
 
 } // namespace
 
-std::string explain(Function const& function, std::span<Value const> arguments) {
+Explanation explained_in(Language language, Function const& function, std::span<Value const> arguments) {
+    Speaker const say(language);
     Outcome const outcome = call(function, arguments);
     if (Failure const* why = std::get_if<Failure>(&outcome))
-        return about_failure(function, arguments, *why);
-    std::string text;
-    for (Oddity const& oddity : oddities(function, arguments))
-        text += (text.empty() ? "Odd: " : " ") + oddity.sentence;
-    Sentences const remarks = remarks_on(function, arguments);
-    bool const odd = !text.empty() || (!remarks.empty() && is_odd(remarks.front()));
-    if (!odd)
-        text = about_success(function, arguments, outcome);
-    text += method_words(function, arguments);
-    for (std::string const& sentence : about_names(function, arguments))
-        text += " " + sentence;
-    for (std::string const& sentence : remarks)
-        text += (text.empty() ? "" : " ") + sentence;
-    return function.caution.empty() ? text : text + " " + std::string(function.caution);
+        return {Verdict::wrong, about_failure(say, function, arguments, *why), ""};
+    Sentences text;
+    for (Oddity& oddity : oddities(say, function, arguments))
+        text.push_back(std::move(oddity.sentence));
+    Remarks remarks = remarks_on(function, arguments, language);
+    std::ranges::move(remarks.odd, std::back_inserter(text));
+    bool const is_odd = !text.empty();
+    Verdict const verdict = is_odd ? Verdict::odd : add_success(say, function, arguments, outcome, text);
+    add_method(say, function, arguments, text);
+    std::ranges::move(about_names(say, function, arguments), std::back_inserter(text));
+    std::ranges::move(remarks.said, std::back_inserter(text));
+    if (!function.caution.empty())
+        text.push_back(say.text(function.caution));
+    std::string whole = joined(text);
+    return is_odd ? Explanation{verdict, say(sentences::odd, {{"what", whole}}), whole}
+                  : Explanation{verdict, std::move(whole), ""};
 }
 
 } // namespace hearthcell

@@ -15,7 +15,8 @@ struct MethodInForce {
 inline MethodInForce method_in_force(Function const& function, std::span<Value const> values) {
     for (std::size_t i = 0; i < function.arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
-        if (argument.kind != ArgumentKind::choice)
+        bool const decides = argument.choices.size() == function.equations.size(); // not so a language
+        if (argument.kind != ArgumentKind::choice || !decides)
             continue;
         Scalar const scalar = read_scalar(argument, value_at(values, i));
         if (scalar.reason == Reason::none)

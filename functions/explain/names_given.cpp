@@ -2,17 +2,20 @@
 
 #include "functions/catalogue/names.hpp"
 #include "functions/explain/phrases.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <algorithm>
 
 namespace hearthcell {
 
-std::string about_name(Named const& row, Measure measure) {
-    return "\"" + std::string(row.name) + "\" stands for " + in_words(row.value, measure) + ", " +
-           std::string(row.what) + ": " + cited(row.source) + ".";
+std::string about_name(Speaker const& say, Named const& row, Measure measure) {
+    return say(sentences::stands_for, {{"name", say.text(row.name)},
+                                       {"value", quantity(say, row.value, measure)},
+                                       {"what", say.text(row.what)},
+                                       {"source", cited(say, row.source)}});
 }
 
-Sentences about_names(Function const& function, std::span<Value const> values) {
+Sentences about_names(Speaker const& say, Function const& function, std::span<Value const> values) {
     Sentences result;
     for (std::size_t i = 0; i < function.arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
@@ -23,7 +26,7 @@ Sentences about_names(Function const& function, std::span<Value const> values) {
             NamedRows const found = find_name(*argument.table, name);
             if (found.count != 1)
                 return;
-            std::string sentence = about_name(*found.first, argument.measure);
+            std::string sentence = about_name(say, *found.first, argument.measure);
             if (std::ranges::find(result, sentence) == result.end())
                 result.push_back(std::move(sentence));
         };

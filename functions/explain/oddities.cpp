@@ -5,6 +5,7 @@
 #include "functions/catalogue/performance_tier.hpp"
 #include "functions/explain/slips.hpp"
 #include "functions/kernels/atmosphere.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <algorithm>
 #include <array>
@@ -78,7 +79,7 @@ public:
 private:
     Value const* value_of(std::string_view name) const {
         std::size_t const place = place_of(name);
-        return place < values.size() ? &values[place] : nullptr;
+        return place < std::min(values.size(), function.arguments.size()) ? &values[place] : nullptr;
     }
 
     Function const& function;
@@ -88,7 +89,7 @@ private:
 /// Accepted arguments that are odd together, or odd in a way that an interval cannot tell.
 struct Combination {
     bool (*odd)(Arguments const&);
-    std::string_view sentence;
+    Sentence const& sentence;
     std::array<std::string_view, 2> about{}; ///< the argument, by whichever name it has, that was probably meant to be
     double scale = 1, shift = 0;             ///< scale × what it is + shift
 };
@@ -224,69 +225,46 @@ bool tier_needs_uncertainty(Arguments const& n) {
 }
 
 constexpr Combination combinations[] = {
-    {altitude_is_a_pressure, "altitude looks like an air pressure in hPa; is it metres?"},
-    {altitude_is_in_kilometres, "altitude has a fraction and is below 9 m; is it in kilometres?", {"altitude"}, 1000},
-    {char_energy_is_a_mass,
-     "char energy is that of a few grams of char; is it the mass in grams? Then use STOVE.CHARENERGY."},
-    {water_cools_much, "the water is colder at the end than at the start: a simmer, or are the temperatures swapped?"},
-    {station_pressure_is_from_the_forecast,
-     "station pressure looks like one reduced to sea level, as forecasts and telephones give it; the reading at the "
-     "place itself is needed. With the altitude it can be checked."},
-    {station_pressure_does_not_go_with_the_altitude,
-     "station pressure is one that the weather hardly ever gives at this altitude; was it reduced to sea level, or is "
-     "the altitude wrong?"},
-    {sea_level_pressure_is_low,
-     "sea-level pressure is lower than almost any weather gives; is it a reading at the station? Then use "
-     "STOVE.BOILINGPOINTAT."},
-    {calorific_value_is_gross,
-     "net calorific value is higher than that of dry wood (18 to 20 MJ/kg); is it the gross value? Then use "
-     "STOVE.NETFROMGROSS."},
-    {moistures_are_on_dry_basis,
-     "a moisture above 0.35 is that of green wood; if a pin-type meter read it, it is on dry basis: use "
-     "STOVE.WETBASIS."},
-    {fuel_energy_is_in_megajoules, "fuel energy is that of a few grams of wood; is it in MJ?", {"fuel energy"}, 1000},
-    {gross_value_is_net, "gross calorific value is as low as a net one; is it net already?"},
-    {start_is_fahrenheit,
-     "the start temperature is unusually warm; is it in °F?",
-     {"start", "water start"},
-     1 / 1.8,
-     -32 / 1.8},
-    {warmer_than_boiling, "the water is more than 1.5 K above the boiling point; check probe, altitude and weather."},
-    {much_evaporated, "more than 40 % of the water evaporated; check the weighings."},
-    {much_char, "the char is more than 30 % of the dry wood; was it wet, or ash with it?"},
-    {boil_time_is_odd,
-     "a boil within 3 minutes or beyond 2 hours is unusual; were minutes and seconds stored as hours and minutes?"},
-    {low_power_is_higher, "the low power is above the high power; are they swapped?"},
-    {corrected_twice, "the water never boiled: effective water and standard rise correct for that twice in WBT 4.2.3."},
-    {far_from_standard, "the correction is large; a proportion misleads there. STOVE.MODELBOILTIME counts the loss."},
-    {model_is_carried_far,
-     "the model is carried on by more than 5 K at the end, 15 K at the start or 20 % of the water: a "
-     "pot that steams loses more near its boil, and the correction misleads there."},
-    {tier_needs_uncertainty, "value is within 5 % of a tier's limit: with its standard uncertainty "
-                             "STOVE.TIERPROBABILITY says how sure the tier "
-                             "is."},
-    {scatter_is_in_per_cent,
-     "a coefficient of variation above 0.5 or a smallest change of 1 is 50 % or 100 %; type 5% or 0.05 for 5 %."},
+    {altitude_is_a_pressure, sentences::altitude_is_a_pressure},
+    {altitude_is_in_kilometres, sentences::altitude_is_in_kilometres, {"altitude"}, 1000},
+    {char_energy_is_a_mass, sentences::char_energy_is_a_mass},
+    {water_cools_much, sentences::water_cools_much},
+    {station_pressure_is_from_the_forecast, sentences::station_pressure_is_from_the_forecast},
+    {station_pressure_does_not_go_with_the_altitude, sentences::station_pressure_does_not_go_with_the_altitude},
+    {sea_level_pressure_is_low, sentences::sea_level_pressure_is_low},
+    {calorific_value_is_gross, sentences::calorific_value_is_gross},
+    {moistures_are_on_dry_basis, sentences::moistures_are_on_dry_basis},
+    {fuel_energy_is_in_megajoules, sentences::fuel_energy_is_in_megajoules, {"fuel energy"}, 1000},
+    {gross_value_is_net, sentences::gross_value_is_net},
+    {start_is_fahrenheit, sentences::start_is_fahrenheit, {"start", "water start"}, 1 / 1.8, -32 / 1.8},
+    {warmer_than_boiling, sentences::warmer_than_boiling},
+    {much_evaporated, sentences::much_evaporated},
+    {much_char, sentences::much_char},
+    {boil_time_is_odd, sentences::boil_time_is_odd},
+    {low_power_is_higher, sentences::low_power_is_higher},
+    {corrected_twice, sentences::corrected_twice},
+    {far_from_standard, sentences::far_from_standard},
+    {model_is_carried_far, sentences::model_is_carried_far},
+    {tier_needs_uncertainty, sentences::tier_needs_uncertainty},
+    {scatter_is_in_per_cent, sentences::scatter_is_in_per_cent},
 };
 
-Oddity oddity_of(Combination const& combination, Arguments const& arguments) {
+Oddity oddity_of(Speaker const& say, Combination const& combination, Arguments const& arguments) {
     for (std::string_view const name : combination.about)
         if (double const number = arguments[name]; !name.empty() && !std::isnan(number))
-            return {std::string(combination.sentence), arguments.place_of(name),
+            return {say(combination.sentence), arguments.place_of(name),
                     combination.scale * number + combination.shift};
-    return {std::string(combination.sentence)};
+    return {say(combination.sentence)};
 }
 
 } // namespace
 
-std::string swapped_readings(Function const& function, std::span<Value const> values) {
+bool has_swapped_readings(Function const& function, std::span<Value const> values) {
     Arguments const arguments(function, values);
-    return function.name == "BENCHEFFICIENCY" && end_of(arguments) < start_of(arguments)
-               ? "The water is colder at the end than at the start: are the temperatures swapped?"
-               : "";
+    return function.name == "BENCHEFFICIENCY" && end_of(arguments) < start_of(arguments);
 }
 
-std::vector<Oddity> oddities(Function const& function, std::span<Value const> values) {
+std::vector<Oddity> oddities(Speaker const& say, Function const& function, std::span<Value const> values) {
     std::vector<Oddity> result;
     Arguments const arguments(function, values);
     bool const holds_no_moisture = arguments.names_a_fuel_as_fired(); // 0 is what it must be, and no empty cell
@@ -295,14 +273,14 @@ std::vector<Oddity> oddities(Function const& function, std::span<Value const> va
         if (holds_no_moisture && argument.measure == Measure::moisture_wet)
             continue;
         for (double const number : {arguments.at(i), arguments.for_all_rows(i)})
-            for (std::string& sentence : doubt_about_zero(argument, number))
+            for (std::string& sentence : doubt_about_zero(say, argument, number))
                 result.push_back({std::move(sentence), i, absent, true});
-        for (OddNumber& odd : odd_about(argument, arguments.at(i)))
+        for (OddNumber& odd : odd_about(say, argument, arguments.at(i)))
             result.push_back({std::move(odd.sentence), i, odd.meant});
     }
     for (Combination const& combination : combinations)
         if (combination.odd(arguments))
-            result.push_back(oddity_of(combination, arguments));
+            result.push_back(oddity_of(say, combination, arguments));
     return result;
 }
 

@@ -3,6 +3,7 @@
 // never change a result.
 
 #include "functions/catalogue/function.hpp"
+#include "functions/words/speaker.hpp"
 
 namespace hearthcell {
 
@@ -14,9 +15,9 @@ struct Oddity {
 };
 
 /// In order of precedence: what is odd about single arguments, then about several together.
-std::vector<Oddity> oddities(Function const& function, std::span<Value const> values);
+std::vector<Oddity> oddities(Speaker const& say, Function const& function, std::span<Value const> values);
 
-/// On a result that cannot be, where two readings that changed places explain it; else empty.
-std::string swapped_readings(Function const& function, std::span<Value const> values);
+/// Whether two readings that changed places explain a result that cannot be.
+bool has_swapped_readings(Function const& function, std::span<Value const> values);
 
 } // namespace hearthcell

@@ -2,12 +2,13 @@
 
 #include "functions/call/part.hpp"
 #include "functions/catalogue/tables.hpp"
+#include "functions/words/sentences.hpp"
 
 namespace hearthcell {
 
-std::string in_words(double number, Measure measure) {
+std::string quantity(Speaker const& say, double number, Measure measure) {
     std::string_view const unit = unit_of(measure);
-    return in_words(number) + (unit.empty() ? "" : " ") + std::string(unit);
+    return say.number(number) + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
 std::string shown_name(Argument const& argument, Language language) {
@@ -15,28 +16,37 @@ std::string shown_name(Argument const& argument, Language language) {
     return (open ? "[" : "") + std::string(argument.name.in(language)) + (open ? "]" : "");
 }
 
-std::string cited(Source const& source) {
-    return std::string(source.title) + (source.from_memory ? " (from memory)" : "");
+std::string named_in_sentence(Speaker const& say, Argument const& argument) {
+    return say(sentences::argument_name, {{"name", say.text(argument.name)}});
 }
 
-std::string candidates(Argument const& argument, std::string_view name) {
+std::string in_quotes(std::string_view text) {
+    return "\"" + std::string(text) + "\"";
+}
+
+std::string cited(Speaker const& say, Source const& source) {
+    std::string const title = say.text(source.title);
+    return source.from_memory ? say(sentences::from_memory, {{"title", title}}) : title;
+}
+
+std::string candidates(Speaker const& say, Argument const& argument, std::string_view name) {
     std::string list;
     for (NameTable const* const table : name_tables)
         for (Named const& row : table->rows)
-            if ((argument.table == nullptr || argument.table == table) && answers_to(row, name))
-                list += (list.empty() ? "\"" : " or \"") + std::string(row.name) + "\"";
+            if ((argument.table == nullptr || argument.table == table) && answers_to(row, name)) {
+                std::string const found = in_quotes(say.text(row.name));
+                list = list.empty() ? found : say(sentences::or_another, {{"list", list}, {"name", found}});
+            }
     return list;
 }
 
-std::string range_of(Argument const& argument) {
-    return in_words(argument.low) + " to " + in_words(argument.high, argument.measure);
+std::string range_in_words(Speaker const& say, double low, double high, Measure measure) {
+    return say(sentences::range, {{"low", say.number(low)}, {"high", quantity(say, high, measure)}});
 }
 
-std::string allowed_words(Function const& function, Argument const& argument) {
+std::string allowed_words(Speaker const& say, Function const& function, Argument const& argument) {
     std::string list;
-    auto const add = [&list](std::string_view text) {
-        list += (list.empty() ? "\"" : ", \"") + std::string(text) + "\"";
-    };
+    auto const add = [&list](std::string_view text) { list += (list.empty() ? "" : ", ") + in_quotes(text); };
     if (argument.kind == ArgumentKind::choice) {
         for (std::string_view choice : argument.choices)
             add(choice);
@@ -44,28 +54,20 @@ std::string allowed_words(Function const& function, Argument const& argument) {
     }
     if (argument.kind == ArgumentKind::part) {
         for (Part const& part : function.result.parts)
-            add(part.name);
-        add(all_parts);
+            add(say.text(part.name));
+        add(say.text(all_parts));
         return list;
     }
     if (argument.table != nullptr)
         for (Named const& row : argument.table->rows)
-            add(row.name);
+            add(say.text(row.name));
     if (argument.kind == ArgumentKind::text)
-        return argument.name == "function name" ? "the functions of the README"
-                                                : "the functions, fuels and pot materials of the README";
+        return say(argument.name == "function name" ? sentences::functions_of_readme : sentences::names_of_readme);
     if (argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::anything ||
         argument.kind == ArgumentKind::mixed)
         return list;
-    std::string const range = range_of(argument);
-    return list.empty() ? range : list + ", or " + range;
-}
-
-std::string filled(std::string_view sentence, std::string_view key, std::string_view value) {
-    std::string result(sentence);
-    for (std::size_t at = result.find(key); at != std::string::npos; at = result.find(key, at + value.size()))
-        result.replace(at, key.size(), value);
-    return result;
+    std::string const range = range_in_words(say, argument.low, argument.high, argument.measure);
+    return list.empty() ? range : say(sentences::or_range, {{"list", list}, {"range", range}});
 }
 
 } // namespace hearthcell

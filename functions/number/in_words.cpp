@@ -16,11 +16,4 @@ std::string in_words(double number) {
     return {buffer, end};
 }
 
-std::string tenths(double number) {
-    return in_words(std::round(number * 10) / 10);
-}
-std::string hundredths(double number) {
-    return in_words(std::round(number * 100) / 100);
-}
-
 } // namespace hearthcell

@@ -1,5 +1,5 @@
 #pragma once
-// What each reason means to a cell and to a person, from the one table of them.
+// What each reason means to a cell, from the one table of them.
 
 #include "functions/number/reason.hpp"
 
@@ -24,11 +24,10 @@ constexpr std::string_view sign_of(Error error) {
 struct Meaning {
     Reason reason;
     Error error;
-    std::string_view sentence; ///< {argument}, {given} and {allowed} are filled in
 };
 
 inline constexpr Meaning meanings[] = {
-#define REASON(name, error, sentence) {Reason::name, Error::error, sentence},
+#define REASON(name, error) {Reason::name, Error::error},
 #include "functions/number/reasons.inc"
 #undef REASON
 };

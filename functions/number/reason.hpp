@@ -13,7 +13,7 @@ namespace hearthcell {
 enum class Reason : std::uint8_t {
     none,
     absent, ///< not a failure: an optional argument that was left out and has no constant as its default
-#define REASON(name, error, sentence) name,
+#define REASON(name, error) name,
 #include "functions/number/reasons.inc"
 #undef REASON
     count ///< how many there are; not a reason

@@ -25,6 +25,9 @@ std::string identifier(std::string_view words);
 /// Whether a method can return a plain double: no text and no block can come out.
 bool gives_number(Function const& function);
 
+/// A text with every `key` in it replaced.
+std::string filled(std::string_view text, std::string_view key, std::string_view value);
+
 /// Text made safe for XML.
 std::string escaped(std::string_view text);
 
@@ -44,7 +47,7 @@ std::string_view part_unless_named(Function const& function, Language language);
 std::string parts(Function const& function, Language language);
 
 /// A source's title, with an asterisk where it is from memory.
-std::string marked(Source const& source);
+std::string marked(Source const& source, Language language);
 
 /// What a row of a table answers to besides its name in one language, each once.
 std::string other_names(Named const& row, Language language);

@@ -12,7 +12,7 @@ void write_names(std::ostream& out, Function const& function, Argument const& ar
     for (Named const& row : argument.table->rows)
         out << "| " << row.name.english << " | " << other_names(row, Language::english) << " | "
             << amount(row.value, Measure::words, Language::english) << " | " << row.what.english << "; "
-            << marked(row.source) << " |\n";
+            << marked(row.source, Language::english) << " |\n";
 }
 
 } // namespace
@@ -29,7 +29,7 @@ void write_readme_table(std::ostream& out) {
             out << " | " << (unit.empty() ? "–" : unit) << " | ";
             std::string_view comma;
             for (Source const& source : function.sources) {
-                out << comma << marked(source);
+                out << comma << marked(source, Language::english);
                 comma = "; ";
             }
             out << " |\n";

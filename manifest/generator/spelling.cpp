@@ -50,8 +50,15 @@ std::string escaped(std::string_view text) {
     return result;
 }
 
-std::string marked(Source const& source) {
-    return std::string(source.title) + (source.from_memory ? "*" : "");
+std::string filled(std::string_view text, std::string_view key, std::string_view value) {
+    std::string result(text);
+    for (std::size_t at = result.find(key); at != std::string::npos; at = result.find(key, at + value.size()))
+        result.replace(at, key.size(), value);
+    return result;
+}
+
+std::string marked(Source const& source, Language language) {
+    return std::string(source.title.in(language)) + (source.from_memory ? "*" : "");
 }
 
 std::string other_names(Named const& row, Language language) {

@@ -46,12 +46,7 @@ bool has_telling_range(Argument const& argument) {
 } // namespace
 
 std::string amount(double number, Measure measure, Language language) {
-    std::string text = in_words(number);
-    bool const has_comma = language == Language::french || language == Language::spanish;
-    if (std::size_t const point = text.find('.'); has_comma && point != std::string::npos)
-        text[point] = ',';
-    std::string_view const unit = unit_of(measure);
-    return text + (unit.empty() ? "" : " ") + std::string(unit);
+    return quantity(Speaker(language), number, measure);
 }
 
 std::string options(Function const& function, Argument const& argument, Language language) {

@@ -205,7 +205,7 @@ TEST(LogLimits, TellWhatIsOddAboutABoil) {
         for (double& temperature : log.temperatures)
             temperature += off;
         std::string const size = off < 0 ? " K below the boiling point" : " K above the boiling point";
-        expect_only(check(log, {95.0}), tenths(std::abs(off)) + size, 22);
+        expect_only(check(log, {95.0}), Speaker(Language::english).tenths(std::abs(off)) + size, 22);
     }
     LogColumns seconds = log_of(Pot(), 1 / 6.0, 28, 95); // a logger's, left as minutes
     round_to(seconds, 0.1);

@@ -40,7 +40,7 @@ TEST(ReadmeTable, NamesEveryFunctionWithItsArgumentsUnitAndSources) {
                       std::string::npos)
                 << function.name;
             for (Source const& source : function.sources)
-                EXPECT_NE(table.str().find(source.title), std::string::npos) << source.title;
+                EXPECT_NE(table.str().find(source.title.english), std::string::npos) << source.title.english;
         }
 }
 

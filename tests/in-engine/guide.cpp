@@ -1,7 +1,7 @@
 #include "guide.hpp"
 
 #include "functions/catalogue/catalogue.hpp"
-#include "functions/explain/phrases.hpp"
+#include "manifest/generator/output.hpp"
 
 #include <stdexcept>
 

@@ -1,7 +1,7 @@
 #include "support/calls.hpp"
 
 #include "functions/explain/explain.hpp"
-#include "functions/number/meaning.hpp"
+#include "functions/words/sentences.hpp"
 
 #include <gtest/gtest.h>
 
@@ -82,7 +82,7 @@ std::string in_words(Outcome const& outcome) {
     if (std::string const* text = std::get_if<std::string>(&outcome))
         return "\"" + *text + "\"";
     if (Failure const* why = std::get_if<Failure>(&outcome))
-        return "an error (" + std::string(meaning_of(why->reason).sentence) + ")";
+        return "an error (" + std::string(sentences::of(why->reason).english) + ")";
     return "a block";
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 // Words that the glossary shuts out, since it has another for the same thing; a list a language.
 
-#include "functions/catalogue/language.hpp"
+#include "functions/words/language.hpp"
 
 #include <span>
 #include <string>

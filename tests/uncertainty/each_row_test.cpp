@@ -115,8 +115,8 @@ TEST(EachRow, IsNotFineWhereARowIsOdd) {
     moistures[1] = moistures[2] = moistures[4] = moistures[700] = 0.0; // oven-dry, or an empty cell?
     moistures[3] = empty;
     std::string const text = explained("EACHROW", {dry_mass, 520.0, column(moistures)});
-    EXPECT_TRUE(text.starts_with("Odd in row 2: ")) << text;
-    EXPECT_NE(text.find("Odd in row 5: "), std::string::npos) << text;
+    EXPECT_TRUE(text.starts_with("Odd: row 2: ")) << text;
+    EXPECT_NE(text.find(" row 5: "), std::string::npos) << text;
     EXPECT_NE(text.find("Something is odd in 1 more."), std::string::npos) << text;
     EXPECT_NE(text.find("Only the first 1000 rows were looked at"), std::string::npos) << text;
     EXPECT_EQ(text.find("Fine"), std::string::npos) << text;

@@ -147,5 +147,16 @@ inline constexpr Argument largest_power{
     .optional = true,
     .fallback = 8,
 };
+inline constexpr Argument language{
+    .name = "language",
+    .measure = Measure::words,
+    .help = {"Language of the findings, whatever that of the office",
+             "Langue des constats, quelle que soit celle du logiciel",
+             "Idioma de los hallazgos, sea cual sea el del programa",
+             "Lugha ya yaliyoonekana, bila kujali ile ya programu"},
+    .kind = ArgumentKind::choice,
+    .choices = {"en", "fr", "es", "sw"}, // in the order of `languages`; held by a test
+    .optional = true,
+};
 
 } // namespace hearthcell::arguments

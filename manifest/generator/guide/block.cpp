@@ -47,20 +47,21 @@ void add_arguments(Sheet& sheet, Function const& function, Language language) {
 
 void add_equations(Sheet& sheet, Function const& function, Language language) {
     if (function.equations.size() == 1) {
-        sheet.add({text("label", word(Word::equation, language)), text("prose", function.equations[0], 7)});
+        sheet.add(
+            {text("label", word(Word::equation, language)), text("prose", function.equations[0].in(language), 7)});
         return;
     }
     Argument const& choice = choice_of_equation(function);
     sheet.add({text("label", with_value(Word::by_method, choice.name.in(language), language), 3), nothing("prose", 5)});
     for (std::size_t i = 0; i < function.equations.size(); ++i)
-        sheet.add({text("entry-strong", choice.choices[i]), text("entry", function.equations[i], 7)});
+        sheet.add({text("entry-strong", choice.choices[i]), text("entry", function.equations[i].in(language), 7)});
 }
 
 void add_sources(Sheet& sheet, Function const& function, Language language) {
     bool from_memory = false;
     std::string titles;
     for (Source const& source : function.sources) {
-        titles += (titles.empty() ? "" : "; ") + marked(source);
+        titles += (titles.empty() ? "" : "; ") + marked(source, language);
         from_memory = from_memory || source.from_memory;
     }
     sheet.add({text("label", word(Word::source, language)), text("prose", titles, 7)});
@@ -76,7 +77,7 @@ void add_names(Sheet& sheet, Argument const& argument, Language language) {
         sheet.add({text("entry-strong", row.name.in(language), 2),
                    text("entry", amount(row.value, argument.measure, language)),
                    text("entry", other_names(row, language), 2),
-                   text("entry", std::string(row.what.in(language)) + "; " + marked(row.source), 3)});
+                   text("entry", std::string(row.what.in(language)) + "; " + marked(row.source, language), 3)});
 }
 
 void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_view from, Language language) {

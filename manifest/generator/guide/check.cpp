@@ -1,6 +1,5 @@
 #include "manifest/generator/guide/check.hpp"
 
-#include "functions/explain/phrases.hpp"
 #include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 

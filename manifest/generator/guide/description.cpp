@@ -1,6 +1,5 @@
 #include "manifest/generator/guide/description.hpp"
 
-#include "functions/explain/phrases.hpp"
 #include "manifest/generator/output.hpp"
 
 #include <algorithm>

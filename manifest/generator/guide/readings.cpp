@@ -1,7 +1,7 @@
 #include "manifest/generator/guide/readings.hpp"
 
-#include "functions/explain/phrases.hpp"
 #include "manifest/generator/guide/words.hpp"
+#include "manifest/generator/output.hpp"
 
 #include <algorithm>
 #include <cmath>

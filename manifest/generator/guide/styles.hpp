@@ -3,7 +3,7 @@
 
 #include "manifest/generator/guide/sheet.hpp"
 
-#include "functions/catalogue/language.hpp"
+#include "functions/words/language.hpp"
 
 namespace hearthcell::generator::guide {
 

@@ -1,7 +1,7 @@
 #pragma once
 // The guide's own words in every language; what it says of a function comes from the catalogue.
 
-#include "functions/catalogue/language.hpp"
+#include "functions/words/language.hpp"
 
 #include <string>
 

@@ -49,8 +49,7 @@ bool same(Outcome const& a, Outcome const& b) {
 
 bool is_specified(Failure const& why) {
     // `internal` is for what the LibreOffice side catches; no function says it.
-    return why.reason > Reason::absent && why.reason < Reason::internal &&
-           meaning_of(why.reason).reason == why.reason && !meaning_of(why.reason).sentence.empty();
+    return why.reason > Reason::absent && why.reason < Reason::internal && meaning_of(why.reason).reason == why.reason;
 }
 
 std::string broken_by(Failure const& why, Function const& function, std::span<Value const> values) {

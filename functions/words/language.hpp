@@ -26,16 +26,20 @@ constexpr std::string_view tag_of(Language language) {
     return "en-US";
 }
 
+/// As a cell asks for it: "en", "fr", "es", "sw".
+constexpr std::string_view code_of(Language language) {
+    return tag_of(language).substr(0, 2);
+}
+
 /// What a locale such as "fr-BE" is read as; English where we have no better.
 constexpr Language language_of(std::string_view locale) {
     for (Language const language : languages)
-        if (locale.starts_with(tag_of(language).substr(0, 2)) && (locale.size() == 2 || locale[2] == '-'))
+        if (locale.starts_with(code_of(language)) && (locale.size() == 2 || locale[2] == '-'))
             return language;
     return Language::english;
 }
 
-/// A text in every language, none of which can be forgotten. Where only one will do, as in the sentences of
-/// STOVE.EXPLAIN, it is the English one.
+/// A text in every language, none of which can be forgotten. Where only one will do, it is the English one.
 struct Wording {
     std::string_view english{}, french{}, spanish{}, swahili{};
 
@@ -59,6 +63,14 @@ struct Wording {
         }
         return english;
     }
+};
+
+/// What may be the same everywhere, as most equations and titles of documents are: one text, or four where it holds
+/// words of ours.
+struct Label : Wording {
+    using Wording::Wording;
+    constexpr Label() = default;
+    constexpr Label(char const* everywhere) : Wording(everywhere, everywhere, everywhere, everywhere) {}
 };
 
 } // namespace hearthcell
