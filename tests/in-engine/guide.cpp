@@ -8,6 +8,7 @@
 namespace hearthcell::tests {
 
 std::string phrase(Word which, Language language, std::string const& first, std::string const& second) {
+    using generator::filled;
     return filled(filled(generator::guide::word(which, language), "%1", first), "%2", second);
 }
 
