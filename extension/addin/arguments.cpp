@@ -147,7 +147,7 @@ Scalar scalar(Argument const& argument, Given const& given) {
 }
 
 void append(std::vector<Value>& values, Argument const& argument, Given const& given) {
-    if (argument.kind == ArgumentKind::rest) {
+    if (argument.kind == ArgumentKind::rest && given.type->eTypeClass == typelib_TypeClass_SEQUENCE) {
         for (uno_Any const& one : elements<uno_Any>(given.value))
             values.push_back(value_of(one));
     } else {

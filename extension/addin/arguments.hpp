@@ -18,7 +18,7 @@ struct Given {
 /// into a number, by the office's language, where a number is declared. Allocates nothing unless it is a text.
 Scalar scalar(Argument const& argument, Given const& given);
 
-/// An argument of any kind. For the last one of a function of any number of them, it is one after the other.
+/// An argument of any kind. What the open end of a function of any number of them holds comes one after the other.
 void append(std::vector<Value>& values, Argument const& argument, Given const& given);
 
 } // namespace hearthcell::addin

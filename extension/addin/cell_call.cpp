@@ -25,14 +25,16 @@ double number(Function const& function, Call const& call) {
 }
 
 Outcome outcome(Function const& function, Call const& call) {
-    if (count(call) != function.arguments.size()) // another edition's list of types was there first
+    std::size_t const listed = function.arguments.size();
+    bool const as_listed = is_open_ended(function) ? count(call) >= listed : count(call) == listed;
+    if (!as_listed) // another edition's list of types was there first
         return Failure{Reason::too_many_arguments};
     if (std::holds_alternative<Numeric>(function.kernel))
         return outcome_of(number(function, call));
     std::vector<Value> values;
     values.reserve(count(call));
     for (std::size_t place = 0; place < count(call); ++place)
-        append(values, function.arguments[place], given(call, place));
+        append(values, function.arguments[std::min(place, listed - 1)], given(call, place));
     return hearthcell::call(function, values);
 }
 

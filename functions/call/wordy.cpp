@@ -52,6 +52,8 @@ Failure check_wordy(Argument const& argument, unsigned place, Value& value) {
 Failure prepare_words(Function const& function, std::vector<Value>& values) {
     bool const open_ended = is_open_ended(function);
     std::size_t const fixed = function.arguments.size() - (open_ended ? 1 : 0);
+    while (open_ended && !values.empty() && std::holds_alternative<std::monostate>(values.back()))
+        values.pop_back(); // Calc fills up what is not given, and what is left out at the end is not given either
     values.resize(std::max(values.size(), fixed));
     for (unsigned i = 0; i < fixed; ++i)
         if (Failure const why = check_wordy(function.arguments[i], i, values[i]); why.reason != Reason::none)

@@ -11,9 +11,10 @@ std::string quantity(Speaker const& say, double number, Measure measure) {
     return say.number(number) + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
-std::string shown_name(Argument const& argument, Language language) {
+std::string shown_name(Argument const& argument, Language language, std::string_view which) {
     bool const open = argument.optional || argument.kind == ArgumentKind::rest;
-    return (open ? "[" : "") + std::string(argument.name.in(language)) + (open ? "]" : "");
+    std::string const name = std::string(argument.name.in(language)) + std::string(which);
+    return open ? "[" + name + "]" : name;
 }
 
 std::string named_in_sentence(Speaker const& say, Argument const& argument) {

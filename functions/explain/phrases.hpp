@@ -9,8 +9,8 @@ namespace hearthcell {
 /// A number with the unit of its measure: 95.8503 °C.
 std::string quantity(Speaker const& say, double number, Measure measure);
 
-/// An argument's name as it is shown: in square brackets where it may be left out.
-std::string shown_name(Argument const& argument, Language language);
+/// An argument's name as it is shown: in square brackets where it may be left out; and which of several of that name.
+std::string shown_name(Argument const& argument, Language language, std::string_view which = {});
 
 /// An argument's name within a sentence.
 std::string named_in_sentence(Speaker const& say, Argument const& argument);

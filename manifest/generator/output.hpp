@@ -6,6 +6,7 @@
 
 #include <ostream>
 #include <string>
+#include <vector>
 
 namespace hearthcell::generator {
 
@@ -21,6 +22,17 @@ std::string with_function_table(std::string const& readme);
 
 /// "sea-level pressure" as IDL calls it: seaLevelPressure.
 std::string identifier(std::string_view words);
+
+/// An argument as Calc is told of it.
+struct Declared {
+    Argument const* argument;
+    std::string identifier;
+    std::size_t number; ///< among those that an open end stands for; 0: by itself
+};
+
+/// A method's arguments. What an open end stands for is declared one by one and then as any number of further ones: in
+/// an array formula Calc goes cell by cell through a range that it has only the open end to put into, a call each.
+std::vector<Declared> declared_arguments(Function const& function);
 
 /// Whether a method can return a plain double: no text and no block can come out.
 bool gives_number(Function const& function);

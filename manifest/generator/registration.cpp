@@ -38,9 +38,11 @@ void write_function(std::ostream& out, Function const& function) {
     out << "     <prop oor:name=\"Category\"><value>Add-In</value></prop>\n     ";
     write_compatibility_names(out, function);
     out << "     <node oor:name=\"Parameters\">\n";
-    for (Argument const& argument : function.arguments) {
-        out << "      <node oor:name=\"" << identifier(argument.name) << "\" oor:op=\"replace\">\n       ";
-        write_texts(out, "DisplayName", [&](Language language) { return shown_name(argument, language); });
+    for (auto const& [given, identifier, number] : declared_arguments(function)) {
+        Argument const& argument = *given;
+        std::string const which = number > 0 ? " " + std::to_string(number) : "";
+        out << "      <node oor:name=\"" << identifier << "\" oor:op=\"replace\">\n       ";
+        write_texts(out, "DisplayName", [&](Language language) { return shown_name(argument, language, which); });
         out << "       ";
         write_texts(out, "Description", [&](Language language) { return full_help(function, argument, language); });
         out << "      </node>\n";

@@ -68,12 +68,15 @@ void expect_shown(Office& office, Language language) {
             ASSERT_TRUE(shown.contains(name)) << name;
             Description const& description = shown.at(name);
             EXPECT_EQ(description.text, generator::full_summary(function, language));
-            ASSERT_EQ(description.arguments.size(), function.arguments.size()) << name;
-            for (std::size_t i = 0; i < function.arguments.size(); ++i) {
-                EXPECT_EQ(utf8(description.arguments[i].Name), generator::shown_name(function.arguments[i], language))
+            std::vector<generator::Declared> const declared = generator::declared_arguments(function);
+            ASSERT_EQ(description.arguments.size(), declared.size()) << name;
+            for (std::size_t i = 0; i < declared.size(); ++i) {
+                Argument const& argument = *declared[i].argument;
+                std::string const which = declared[i].number > 0 ? " " + std::to_string(declared[i].number) : "";
+                EXPECT_EQ(utf8(description.arguments[i].Name), generator::shown_name(argument, language, which))
                     << name;
                 EXPECT_EQ(utf8(description.arguments[i].Description),
-                          generator::full_help(function, function.arguments[i], language))
+                          generator::full_help(function, argument, language))
                     << name;
             }
         }
