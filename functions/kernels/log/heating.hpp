@@ -20,6 +20,7 @@ inline constexpr std::size_t most_points = 64; // that a long log is taken toget
 inline constexpr double stands_off = 16;       // variances from which on a reading is trusted less
 inline constexpr std::size_t few = 8;          // variances whose product is no extreme
 inline constexpr double longest_way = 300;     // min
+inline constexpr double near_enough = 1e-6;    // of Newton's step, whose square is what is left
 inline constexpr double most_never = 0.3;      // probability that it never gets there
 } // namespace heating
 
@@ -30,6 +31,7 @@ struct HeatingPoint {
 
 inline std::vector<HeatingPoint> taken_together(Log log, double variance) {
     std::vector<HeatingPoint> points;
+    points.reserve(std::min(log.size(), heating::most_points + 1));
     double const width = (log.back().minute - log.front().minute) / heating::most_points;
     for (std::size_t i = 0; i < log.size();) {
         double minutes = 0, temperatures = 0;
@@ -53,22 +55,24 @@ struct Arrival {
 };
 
 namespace heating {
-/// A fire, followed over all points.
+/// Two fires, followed over all points.
 struct Followed {
-    HeatingState state;
-    double unlikely = 0; ///< minus twice the logarithm of the likelihood
+    HeatingState<SideBySide> state;
+    SideBySide unlikely{}; ///< minus twice the logarithm of the likelihood
 };
 
-inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire const& fire, double rate) {
+inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire<SideBySide> const& fire,
+                       SideBySide const& rate) {
     Followed result;
-    HeatingState& state = result.state;
-    state.water = points[0].temperature;
-    state.water2 = points[0].variance;
+    HeatingState<SideBySide>& state = result.state;
+    state.water = points[0].temperature + SideBySide{};
+    state.water2 = points[0].variance + SideBySide{};
     state.deviation2 = fire.deviation * fire.deviation;
     state.rate = rate;
     state.rate2 = rate * rate;
-    Passage step;
-    double minutes = 0, variances = 1; // a product, of which the logarithm is taken now and then
+    Passage<SideBySide> step;
+    SideBySide variances = SideBySide{1, 1}; // a product, of which the logarithm is taken now and then
+    double minutes = 0;
     for (std::size_t i = 1; i < points.size(); ++i) {
         double const next = points[i].minute - points[i - 1].minute;
         if (std::abs(next - minutes) > 1e-9 * next) {
@@ -77,20 +81,20 @@ inline Followed follow(std::vector<HeatingPoint> const& points, WanderingFire co
         }
         state.advance(step, fire.air);
         // One that stands far off, as a slip of the pen does, is made less certain the farther it is off.
-        double const off = points[i].temperature - state.water;
-        double const variance = std::max(points[i].variance, off * off / stands_off - state.water2);
+        SideBySide const off = points[i].temperature - state.water;
+        SideBySide const variance = larger(points[i].variance + SideBySide{}, off * off / stands_off - state.water2);
         variances *= state.water2 + variance;
         result.unlikely += state.take(points[i].temperature, variance);
         if (i % few == 0 || i + 1 == points.size()) {
-            result.unlikely += std::log(variances);
-            variances = 1;
+            result.unlikely += log(variances);
+            variances = SideBySide{1, 1};
         }
     }
     return result;
 }
 
 /// Minutes from the last reading to the target; absent where this fire never gets there.
-inline double minutes_to(HeatingState const& state, WanderingFire const& fire, double target) {
+inline double minutes_to(HeatingState<double> const& state, WanderingFire<double> const& fire, double target) {
     double minutes = 0;
     for (int step = 0; step < 50; ++step) {
         auto const [water, deviation] = state.after(fire, minutes);
@@ -101,10 +105,34 @@ inline double minutes_to(HeatingState const& state, WanderingFire const& fire, d
         minutes += change;
         if (!(std::abs(minutes) < longest_way))
             return absent;
-        if (std::abs(change) < 1e-9 * (1 + std::abs(minutes)))
+        if (std::abs(change) < near_enough * (1 + std::abs(minutes)))
             return minutes;
     }
     return absent;
+}
+} // namespace heating
+
+namespace heating {
+/// When one fire gets to the target, and how much that counts.
+struct Way {
+    double unlikely = 0;     ///< minus twice the logarithm of how likely, before and after the readings
+    double minutes = absent; ///< from the last reading
+    double variance = 0, rate = 0;
+};
+
+inline Way way_of(HeatingState<double> const& state, WanderingFire<double> const& fire, double target) {
+    double const minutes = minutes_to(state, fire, target);
+    if (is_absent(minutes))
+        return {};
+    HeatingState<double> there = state;
+    there.advance(passage(fire, std::max(minutes, 0.0)), fire.air);
+    double const pace = there.rate + there.deviation - fire.loss * (target - fire.air);
+    return {0, minutes, there.water2 / (pace * pace), pace};
+}
+
+inline double squared_off(double value, double usual, double spread) {
+    double const off = std::log(value / usual) / spread;
+    return off * off;
 }
 } // namespace heating
 
@@ -114,30 +142,22 @@ inline Arrival arrival(std::vector<HeatingPoint> const& points, double target, d
     HeatingPoint const &first = points.front(), &last = points.back();
     double const slope = std::max((last.temperature - first.temperature) / (last.minute - first.minute), 0.2);
     double const halfway = (first.temperature + last.temperature) / 2;
-    struct Way {
-        double unlikely, minute, variance, rate;
-    };
     std::array<Way, std::size(losses) * std::size(shares)> ways{};
-    std::size_t count = 0;
     double likeliest = std::numeric_limits<double>::infinity();
-    for (double const loss : losses)
-        for (double const share : shares) {
-            double const rate = slope + loss * (halfway - air);
-            WanderingFire const fire{loss, share * rate, 3, air};
-            Followed followed = follow(points, fire, rate);
-            double const by_loss = std::log(loss / usual_loss) / loss_spread,
-                         by_share = std::log(share / usual_share) / share_spread;
-            double const unlikely = followed.unlikely + by_loss * by_loss + by_share * by_share;
-            double const minutes = minutes_to(followed.state, fire, target);
-            Way& way = ways[count++];
-            way = {unlikely, absent, 0, 0};
-            likeliest = std::min(likeliest, unlikely);
-            if (is_absent(minutes))
-                continue;
-            HeatingState there = followed.state;
-            there.advance(passage(fire, std::max(minutes, 0.0)), air);
-            double const pace = there.rate + there.deviation - loss * (target - air);
-            way = {unlikely, last.minute + minutes, there.water2 / (pace * pace), pace};
+    for (std::size_t at = 0; at < std::size(losses); at += 2)
+        for (std::size_t with = 0; with < std::size(shares); ++with) {
+            double const share = shares[with];
+            SideBySide const loss{losses[at], losses[at + 1]}, rate = slope + loss * (halfway - air);
+            WanderingFire<SideBySide> const fires{loss, share * rate, 3, air};
+            Followed const followed = follow(points, fires, rate);
+            for (int which : {0, 1}) {
+                WanderingFire<double> const fire{loss[which], fires.deviation[which], 3, air};
+                Way& way = ways[(at + std::size_t(which)) * std::size(shares) + with];
+                way = way_of(one_of(followed.state, which), fire, target);
+                way.unlikely = followed.unlikely[which] + squared_off(fire.loss, usual_loss, loss_spread) +
+                               squared_off(share, usual_share, share_spread);
+                likeliest = std::min(likeliest, way.unlikely);
+            }
         }
     double sum = 0, weights = 0;
     Arrival result;
@@ -145,10 +165,10 @@ inline Arrival arrival(std::vector<HeatingPoint> const& points, double target, d
         double const weight = std::exp((likeliest - way.unlikely) / 2);
         sum += weight;
         way.unlikely = weight;
-        if (is_absent(way.minute))
+        if (is_absent(way.minutes))
             continue;
         weights += weight;
-        result.minute += weight * (way.minute - last.minute);
+        result.minute += weight * way.minutes;
         result.rate += weight * way.rate;
     }
     result.never = 1 - weights / sum;
@@ -156,8 +176,8 @@ inline Arrival arrival(std::vector<HeatingPoint> const& points, double target, d
     result.rate /= weights;
     double variance = 0;
     for (Way const& way : ways)
-        if (!is_absent(way.minute)) {
-            double const off = way.minute - last.minute - result.minute;
+        if (!is_absent(way.minutes)) {
+            double const off = way.minutes - result.minute;
             variance += way.unlikely * (way.variance + off * off);
         }
     result.uncertainty = std::sqrt(variance / weights);

@@ -48,6 +48,8 @@ struct LevelQuery {
 /// The log cut into sections of half a minute, each shown by the middle one of its readings.
 inline std::vector<Reading> sections_of(Log log) {
     std::vector<Reading> result;
+    double const most = (log.back().minute - log.front().minute) / level_rules::section_length + 1;
+    result.reserve(std::size_t(std::min(most, double(log.size()))));
     std::vector<double> temperatures;
     for (std::size_t i = 0; i < log.size();) {
         std::size_t end = i;

@@ -1,6 +1,6 @@
 #pragma once
 // The minute at which a heating passed a mark: what the readings before it foretell, weighed with what the readings
-// about it show. The likelihood is summed over places in the bracket, which are as fine as any reading can tell.
+// about it show. The likelihood is summed over places in the bracket, as fine as readings can tell.
 
 #include "functions/kernels/log/heating.hpp"
 
@@ -11,7 +11,8 @@ struct Moment {
 };
 
 namespace moment {
-inline constexpr int places = 128;
+inline constexpr std::size_t least_places = 32, most_places = 128;
+inline constexpr double finest = 0.04;        // min between places, of which there are least at least
 inline constexpr double by_chance = 0.01;     // that the fire changed as no wandering tells
 inline constexpr double unsteady_share = 0.1; // of the rate, on the way from the mark to the level
 inline constexpr double root_of_two_pi = 2.5066282746310002;
@@ -43,21 +44,22 @@ inline double unlikely(Approach const& near, double minute) {
 /// The mark was passed between two minutes. Where nothing is foretold, its minute is absent.
 inline Moment weighed(Approach const& near, Arrival const& foretold, double low, double high) {
     using namespace moment;
-    std::array<double, places> likely{};
-    double const width = (high - low) / places;
+    std::array<double, most_places> off{};
+    std::size_t const places = std::clamp(std::size_t((high - low) / finest), least_places, most_places);
+    double const width = (high - low) / double(places);
     auto const minute_of = [&](std::size_t place) { return (double(place) + 0.5) * width; };
-    for (std::size_t place = 0; place < places; ++place) {
-        double prior = by_chance / (high - low);
-        if (!is_absent(foretold.minute)) {
-            double const off = (low + minute_of(place) - foretold.minute) / foretold.uncertainty;
-            prior += std::exp(-off * off / 2) / (foretold.uncertainty * root_of_two_pi);
-        }
-        likely[place] = std::log(prior) - unlikely(near, low + minute_of(place));
-    }
-    double const likeliest = std::ranges::max(likely);
+    for (std::size_t place = 0; place < places; ++place)
+        off[place] = unlikely(near, low + minute_of(place));
+    double const likeliest = *std::min_element(off.begin(), off.begin() + std::ptrdiff_t(places));
     double sum = 0, first = 0, second = 0;
     for (std::size_t place = 0; place < places; ++place) {
-        double const weight = std::exp(likely[place] - likeliest), minute = minute_of(place);
+        double const minute = minute_of(place);
+        double weight = by_chance / (high - low);
+        if (!is_absent(foretold.minute)) {
+            double const from = (low + minute - foretold.minute) / foretold.uncertainty;
+            weight += std::exp(-from * from / 2) / (foretold.uncertainty * root_of_two_pi);
+        }
+        weight *= std::exp(likeliest - off[place]);
         sum += weight;
         first += weight * minute;
         second += weight * minute * minute;

@@ -40,12 +40,15 @@ inline Failure check_times(Log log) {
     return {log.back().minute - log.front().minute < 1 ? Reason::log_within_a_minute : Reason::none};
 }
 
+inline constexpr std::size_t usual_length = 256; // a whole column is mostly empty
+
 inline Readings read_log(Block const& times, Block const& temperatures) {
     Readings result;
     if (times.numbers.size() != temperatures.numbers.size()) {
         result.failure = {Reason::log_columns_differ};
         return result;
     }
+    result.log.reserve(std::min(times.numbers.size(), usual_length));
     auto const is_reading = [&](std::size_t i) {
         return is_number(times.numbers[i]) && is_number(temperatures.numbers[i]);
     };

@@ -9,6 +9,7 @@
 // reading by the exact solution, so that readings may be as far apart as they like. Units: min, °C, K/min.
 
 #include "functions/kernels/log/readings.hpp"
+#include "functions/number/side_by_side.hpp"
 
 #include <array>
 #include <cmath>
@@ -16,36 +17,38 @@
 namespace hearthcell::kernels {
 
 /// What the filter takes for granted; a boil is worked out for several such fires (heating.hpp).
-struct WanderingFire {
-    double loss = 0;        ///< b, 1/min
-    double deviation = 0;   ///< standard deviation of w, K/min
+template <class Real> struct WanderingFire {
+    Real loss{};            ///< b, 1/min
+    Real deviation{};       ///< standard deviation of w, K/min
     double correlation = 3; ///< min
     double air = 20;        ///< °C
 };
 
 /// How the state changes over a stretch of time.
-struct Passage {
-    double water_keeps = 1, fire_keeps = 1; ///< exp(-b t), exp(-t/correlation)
-    double by_rate = 0, by_deviation = 0;   ///< min: what a and w add to T
-    double water_noise = 0, cross_noise = 0, fire_noise = 0;
+template <class Real> struct Passage {
+    Real water_keeps{}, by_rate{}, by_deviation{}; ///< exp(-b t); min: what a and w add to T
+    double fire_keeps = 1;                         ///< exp(-t/correlation)
+    Real water_noise{}, cross_noise{}, fire_noise{};
 };
 
-inline Passage passage(WanderingFire const& fire, double minutes) {
-    double const b = fire.loss, k = 1 / fire.correlation;
-    Passage result;
-    result.water_keeps = std::exp(-b * minutes);
+template <class Real> Passage<Real> passage(WanderingFire<Real> const& fire, double minutes) {
+    using hearthcell::exp, std::exp;
+    Real const b = fire.loss;
+    double const k = 1 / fire.correlation;
+    Passage<Real> result;
+    result.water_keeps = exp(-b * minutes);
     result.fire_keeps = std::exp(-k * minutes);
     result.by_rate = (1 - result.water_keeps) / b;
     result.by_deviation = (result.water_keeps - result.fire_keeps) / (k - b);
     // The deviation is driven by white noise; the integrals of what a push of it does later.
     double const fire_twice = (1 - result.fire_keeps * result.fire_keeps) / (2 * k);
-    double const both = (1 - result.fire_keeps * result.water_keeps) / (k + b);
-    double const water_twice = (1 - result.water_keeps * result.water_keeps) / (2 * b);
-    double const drive = 2 * k * fire.deviation * fire.deviation;
+    Real const both = (1 - result.fire_keeps * result.water_keeps) / (k + b);
+    Real const water_twice = (1 - result.water_keeps * result.water_keeps) / (2 * b);
+    Real const drive = 2 * k * fire.deviation * fire.deviation;
     result.fire_noise = drive * fire_twice;
     result.cross_noise = drive * (both - fire_twice) / (k - b);
-    double const square = drive * (fire_twice - 2 * both + water_twice) / ((k - b) * (k - b));
-    result.water_noise = std::max(square, 0.0); // rounding, where the stretch is very short
+    Real const square = drive * (fire_twice - 2 * both + water_twice) / ((k - b) * (k - b));
+    result.water_noise = larger(square, Real{}); // rounding, where the stretch is very short
     return result;
 }
 
@@ -55,25 +58,26 @@ struct Later {
 };
 
 /// The three quantities and their covariance.
-struct HeatingState {
-    double water = 0, deviation = 0, rate = 0;
-    double water2 = 0, deviation2 = 0, rate2 = 0; ///< variances
-    double water_deviation = 0, water_rate = 0, deviation_rate = 0;
+template <class Real> struct HeatingState {
+    Real water{}, deviation{}, rate{};
+    Real water2{}, deviation2{}, rate2{}; ///< variances
+    Real water_deviation{}, water_rate{}, deviation_rate{};
 
     /// Their middle, without its uncertainty.
-    Later after(WanderingFire const& fire, double minutes) const {
+    Later after(WanderingFire<Real> const& fire, double minutes) const {
         double const keeps = std::exp(-fire.loss * minutes), fire_keeps = std::exp(-minutes / fire.correlation);
         double const by_deviation = (keeps - fire_keeps) / (1 / fire.correlation - fire.loss);
         return {fire.air + (water - fire.air) * keeps + rate * (1 - keeps) / fire.loss + deviation * by_deviation,
                 deviation * fire_keeps};
     }
 
-    void advance(Passage const& p, double air) {
-        double const f = p.by_deviation, g = p.by_rate, e = p.water_keeps, k = p.fire_keeps;
+    void advance(Passage<Real> const& p, double air) {
+        Real const f = p.by_deviation, g = p.by_rate, e = p.water_keeps;
+        double const k = p.fire_keeps;
         water = air + (water - air) * e + g * rate + f * deviation;
         deviation *= k;
-        double const cross = e * water_deviation + f * deviation2 + g * deviation_rate;
-        double const with_rate = e * water_rate + f * deviation_rate + g * rate2;
+        Real const cross = e * water_deviation + f * deviation2 + g * deviation_rate;
+        Real const with_rate = e * water_rate + f * deviation_rate + g * rate2;
         water2 = e * (e * water2 + f * water_deviation + g * water_rate) + f * cross + g * with_rate + p.water_noise;
         water_deviation = k * cross + p.cross_noise;
         water_rate = with_rate;
@@ -82,9 +86,9 @@ struct HeatingState {
     }
 
     /// Takes a reading in; gives how far it was off, squared, in variances of what was foreseen.
-    double take(double reading, double variance) {
-        double const share = 1 / (water2 + variance), off = reading - water;
-        double const of_water = water2 * share, of_deviation = water_deviation * share, of_rate = water_rate * share;
+    Real take(double reading, Real const& variance) {
+        Real const share = 1 / (water2 + variance), off = reading - water;
+        Real const of_water = water2 * share, of_deviation = water_deviation * share, of_rate = water_rate * share;
         water += of_water * off;
         deviation += of_deviation * off;
         rate += of_rate * off;
@@ -97,5 +101,12 @@ struct HeatingState {
         return off * off * share;
     }
 };
+
+/// One of the two.
+inline HeatingState<double> one_of(HeatingState<SideBySide> const& both, int which) {
+    return {both.water[which],           both.deviation[which],  both.rate[which],
+            both.water2[which],          both.deviation2[which], both.rate2[which],
+            both.water_deviation[which], both.water_rate[which], both.deviation_rate[which]};
+}
 
 } // namespace hearthcell::kernels
