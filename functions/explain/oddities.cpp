@@ -1,5 +1,6 @@
 #include "functions/explain/oddities.hpp"
 
+#include "functions/call/call.hpp"
 #include "functions/call/scalar.hpp"
 #include "functions/catalogue/names.hpp"
 #include "functions/catalogue/performance_tier.hpp"
@@ -75,6 +76,12 @@ public:
         return false;
     }
     std::string_view function_name() const { return function.name; }
+    /// The single number that the call gives.
+    double result() const {
+        Outcome const outcome = call(function, values);
+        double const* const number = std::get_if<double>(&outcome);
+        return number != nullptr ? *number : not_given;
+    }
 
 private:
     Value const* value_of(std::string_view name) const {
@@ -116,6 +123,18 @@ bool altitude_is_a_pressure(Arguments const& n) {
     return altitude > 500 && altitude < 1090 && altitude != std::floor(altitude) && !said_already;
 }
 
+/// As weather reports give it; a village there types its pressure, too, or is asked once.
+bool altitude_is_a_usual_pressure(Arguments const& n) {
+    double const altitude = n["altitude"];
+    bool const said_already = altitude >= 1013 && altitude <= 1013.25;
+    return altitude >= 1005 && altitude <= 1025 && altitude == std::floor(altitude) && !said_already &&
+           std::isnan(n["sea-level pressure"]) && std::isnan(n["station pressure"]);
+}
+
+bool altitude_is_the_pressure(Arguments const& n) {
+    return n["altitude"] == n["sea-level pressure"];
+}
+
 bool station_pressure_is_from_the_forecast(Arguments const& n) {
     return std::isnan(n["altitude"]) && n["station pressure"] > 1000;
 }
@@ -138,6 +157,10 @@ bool char_energy_is_a_mass(Arguments const& n) {
 /// By more than a simmer lets it.
 bool water_cools_much(Arguments const& n) {
     return n.function_name() == "USEFULHEAT" && start_of(n) - end_of(n) > 15;
+}
+
+bool heat_is_given_up(Arguments const& n) {
+    return n.function_name() == "USEFULHEAT" && n.result() < 0;
 }
 
 bool sea_level_pressure_is_low(Arguments const& n) {
@@ -186,6 +209,11 @@ bool low_power_is_higher(Arguments const& n) {
     return n["high power"] < n["low power"];
 }
 
+bool powers_are_all_but_equal(Arguments const& n) {
+    double const ratio = n["high power"] / n["low power"];
+    return ratio >= 1 && ratio < 1.1;
+}
+
 bool corrected_twice(Arguments const& n) {
     return n.function_name() == "SPECIFICFUEL" && n.chooses("method", "WBT 4.2.3") && n["standard rise"] > 0 &&
            n["end"] < n["boiling point"] - 1.5;
@@ -226,9 +254,12 @@ bool tier_needs_uncertainty(Arguments const& n) {
 
 constexpr Combination combinations[] = {
     {altitude_is_a_pressure, sentences::altitude_is_a_pressure},
+    {altitude_is_a_usual_pressure, sentences::altitude_is_a_usual_pressure},
+    {altitude_is_the_pressure, sentences::altitude_is_the_pressure},
     {altitude_is_in_kilometres, sentences::altitude_is_in_kilometres, {"altitude"}, 1000},
     {char_energy_is_a_mass, sentences::char_energy_is_a_mass},
     {water_cools_much, sentences::water_cools_much},
+    {heat_is_given_up, sentences::heat_is_given_up},
     {station_pressure_is_from_the_forecast, sentences::station_pressure_is_from_the_forecast},
     {station_pressure_does_not_go_with_the_altitude, sentences::station_pressure_does_not_go_with_the_altitude},
     {sea_level_pressure_is_low, sentences::sea_level_pressure_is_low},
@@ -242,6 +273,7 @@ constexpr Combination combinations[] = {
     {much_char, sentences::much_char},
     {boil_time_is_odd, sentences::boil_time_is_odd},
     {low_power_is_higher, sentences::low_power_is_higher},
+    {powers_are_all_but_equal, sentences::powers_are_all_but_equal},
     {corrected_twice, sentences::corrected_twice},
     {far_from_standard, sentences::far_from_standard},
     {model_is_carried_far, sentences::model_is_carried_far},

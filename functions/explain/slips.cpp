@@ -41,6 +41,7 @@ constexpr ValueSlip refused[] = {
     {Measure::calorific_value, 9000.01, 60000, 0.001, 0, sentences::meant_kilojoules},
     {Measure::minutes, 0.0001, 0.4999, 1440, 0, sentences::meant_time_of_calc},
     {Measure::minutes, 1440.01, 86400, 1 / 60.0, 0, sentences::meant_seconds},
+    {Measure::energy, -1e9, -1e-9, 1, 0, sentences::meant_heat_given_up},
     {Measure::energy, 1e-3, 0.99, 1000, 0, sentences::meant_megajoules},
     {Measure::power_in_kilowatts, 60.01, 60000, 0.001, 0, sentences::meant_watts},
     {Measure::coverage_factor, 0.5, 0.9999, 1, 0, sentences::meant_confidence},

@@ -80,6 +80,37 @@ TEST(ExplainSlips, CharInGramsAndAltitudesInFeetOrKilometres) {
     EXPECT_EQ(explained("USEFULHEAT", {5000, 32, 93}).find("Odd"), std::string::npos);
 }
 
+TEST(ExplainSlips, HeatBelowZero) {
+    expect_words({
+        {"USEFULHEAT", {5000, 95, 90}, "Odd: the water gave up more heat than its steam carried off;"},
+        {"EFFICIENCY",
+         {-105, 9000},
+         "useful heat is -105, outside 1 to 10000000 kJ. Below 0 the water gave up more heat"},
+        {"COOKINGPOWER", {-105, 30}, "was the mass evaporated left out?"},
+    });
+    EXPECT_EQ(explained("USEFULHEAT", {5000, 95, 90, omitted, 200}).find("gave up"), std::string::npos);
+}
+
+TEST(ExplainSlips, WoodTooWetAndATurnDownThatIsNone) {
+    expect_words({
+        {"WOODENERGY", {600, 0.519, 18.5}, "moisture 0.519 is that of green wood;"},
+        {"BENCHEFFICIENCY", {800, 5800, 20, 1000, 95, 5550, 400, 0.567, 18.5}, "moisture 0.567 is that of green wood;"},
+        {"TURNDOWN", {4.16, 4}, "Odd: the low power is nearly the high power;"},
+    });
+    EXPECT_TRUE(explained("TURNDOWN", {4.5, 4}).starts_with("Fine"));
+}
+
+TEST(ExplainSlips, ALoneNumberInTimes) {
+    expect_words({
+        {"MINUTES",
+         {0.3},
+         "0.3 was taken as a time of Calc, a part of a day: minutes of a test are more. If they are "
+         "minutes, say \"minutes\"."},
+        {"MINUTES", {31.7}, "31.7 was taken as minutes: a time of Calc, a part of a day, is below 0.5."},
+    });
+    EXPECT_EQ(explained("MINUTES", {0.3, "minutes"}).find("taken"), std::string::npos);
+}
+
 TEST(ExplainSlips, AResultThatCannotBeWithoutAnyHint) {
     EXPECT_EQ(explained("SIMMERENERGY", {100000, 19, 50, 1}),
               "The result would be 38000 MJ/(min L), outside 0 to 10 MJ/(min L).");
@@ -185,7 +216,13 @@ TEST(ExplainSlips, HectopascalAsMetres) {
         {"AIRPRESSURE", {1013}, "altitude 1013 is the standard air pressure in hPa; is it metres?"},
         {"BOILINGPOINT", {845.6}, "altitude looks like an air pressure in hPa; is it metres?"},
         {"BOILINGPOINT", {14000}, "14000 feet would be 4267.2 m."},
+        {"BOILINGPOINT", {1008}, "altitude is what a sea-level pressure in hPa usually is, and no pressure is given;"},
+        {"AIRPRESSURE", {1021}, "is it metres?"},
+        {"BOILINGPOINT", {985, 985}, "altitude and sea-level pressure are the same number;"},
     });
+    for (double const village : {1004.0, 1026.0, 1240.0, 850.0})
+        EXPECT_TRUE(explained("BOILINGPOINT", {village}).starts_with("Fine")) << village;
+    EXPECT_TRUE(explained("BOILINGPOINT", {1008, 1016}).starts_with("Fine"));
     // said once, not twice
     std::string const sentence = explained("BOILINGPOINT", {1013.25});
     EXPECT_EQ(sentence.find("is it metres?"), sentence.rfind("is it metres?")) << sentence;
