@@ -107,7 +107,11 @@ constexpr Function functions[] = {
      .result =
          {.name = Term("uncertainty"), .measure = Measure::ratio, .low = 0, .high = std::numeric_limits<double>::max()},
      .kernel = Wordy{uncertainty_of, remark_on_uncertainty, why_no_uncertainty},
-     .equations = {"U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c from the function's own equation differentiated exactly"},
+     .equations = {Label{
+         "U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c from the function's own equation differentiated exactly",
+         "U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c de l’équation même de la fonction, dérivée exactement",
+         "U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c de la ecuación misma de la función, derivada exactamente",
+         "U = k u, u² = Σ c² u² + 2 ΣΣ c c u u r, c kutoka mlinganyo wenyewe wa kitendakazi, ulionyambuliwa kamili"}},
      .sources = {jcgm_100},
      .examples = {{{"WATERMASS", water, water_doubt}, {20.01069, 2e-5}, "IAPWS SR6-08 by differences, computed apart"},
                   {{"WATERMASS", water, water_doubt, 2}, {40.02137, 4e-5}, "Twice that"},
@@ -129,8 +133,14 @@ constexpr Function functions[] = {
                           {Term("share"), Measure::share}},
                 .list = true},
      .kernel = Wordy{budget_of, remark_on_uncertainty, why_no_uncertainty},
-     .equations =
-         {"c, k |c| u, c u Σ c u r/u²; a row beside each value, then one for each default, which counts as exact"},
+     .equations = {Label{
+         "c, k |c| u, c u Σ c u r/u²; a row beside each value, then one for each default, which counts as exact",
+         "c, k |c| u, c u Σ c u r/u²\u00a0; une ligne à côté de chaque valeur, puis une par valeur par défaut, qui "
+         "compte comme exacte",
+         "c, k |c| u, c u Σ c u r/u²; una fila junto a cada valor, luego una por cada valor por omisión, que cuenta "
+         "como exacto",
+         "c, k |c| u, c u Σ c u r/u²; safu mlalo kando ya kila thamani, kisha moja kwa kila thamani ya kawaida, "
+         "inayohesabiwa kuwa kamili"}},
      .sources = {jcgm_100},
      .examples = {{{"WATERMASS", water, water_doubt}, {"volume"}, "The first argument's name"},
                   {{"WATERMASS", water, short_doubt}, {Error::value}, "An uncertainty is missing"}}},
@@ -150,8 +160,15 @@ constexpr Function functions[] = {
                             "sehemu bila tokeo"},
                            Measure::share}}},
      .kernel = Wordy{monte_carlo_of, remark_on_monte_carlo, why_no_uncertainty},
-     .equations = {"normal draws, correlated by Cholesky's factor, through the function's own equation; mean, standard "
-                   "deviation (n - 1), shortest interval of the coverage"},
+     .equations = {Label{
+         "normal draws, correlated by Cholesky's factor, through the function's own equation; mean, standard deviation "
+         "(n - 1), shortest interval of the coverage",
+         "tirages normaux, corrélés par le facteur de Cholesky, à travers l’équation même de la fonction\u00a0; "
+         "moyenne, écart-type (n - 1), plus court intervalle de la couverture",
+         "sorteos normales, correlacionados por el factor de Cholesky, a través de la ecuación misma de la función; "
+         "media, desviación estándar (n - 1), intervalo más corto de la cobertura",
+         "machaguo ya kawaida, yanayohusiana kwa kizao cha Cholesky, kupitia mlinganyo wenyewe wa kitendakazi; "
+         "wastani, mkengeuko sanifu (n - 1), kipindi kifupi kabisa cha sehemu inayofunikwa"}},
      .sources = {jcgm_101},
      .examples = {{{"WATERMASS", water, water_doubt, omitted, omitted, omitted, "all"},
                    water_distribution,
@@ -179,7 +196,11 @@ constexpr Function functions[] = {
                 .high = std::numeric_limits<double>::max(),
                 .list = true},
      .kernel = Wordy{answer_each_row, remark_on_rows, why_no_row},
-     .equations = {"the function's own, once a row; a row that is empty in every column stays empty"},
+     .equations = {Label{
+         "the function's own, once a row; a row that is empty in every column stays empty",
+         "celle de la fonction même, une fois par ligne\u00a0; une ligne vide dans toutes les colonnes reste vide",
+         "la de la propia función, una vez por fila; una fila vacía en todas las columnas queda vacía",
+         "ule wa kitendakazi chenyewe, mara moja kwa safu mlalo; safu mlalo tupu katika safu wima zote hubaki tupu"}},
      .sources = {project},
      .examples = {{{"DRYMASS", batches, moistures}, {dry_batches, 3}, "520 × 0.86, 430 × 0.88, 395 × 0.8"},
                   {{"BOILINGPOINT", 1240}, {95.8503, 5e-5}, "A single value is one row"},
@@ -201,7 +222,10 @@ constexpr Function functions[] = {
            .kind = ArgumentKind::rest}},
      .result = {.name = {"a sentence", "une phrase", "una frase", "sentensi moja"}, .measure = Measure::words},
      .kernel = Wordy{answer_explain},
-     .equations = {"the function's own checks and kernel, and a table of common slips"},
+     .equations = {Label{"the function's own checks and kernel, and a table of common slips",
+                         "les contrôles et le calcul de la fonction même, et une table de fautes courantes",
+                         "las comprobaciones y el cálculo de la propia función, y una tabla de errores comunes",
+                         "ukaguzi na ukokotoaji wa kitendakazi chenyewe, na jedwali la makosa ya kawaida"}},
      .sources = {project},
      .examples = {{{"BOILINGPOINT", 1240}, {"Fine: local boiling point 95.8503 °C."}, "Agrees with BOILINGPOINT(1240)"},
                   {{"DRYMASS", 520, 14},
@@ -225,7 +249,8 @@ constexpr Function functions[] = {
                          "la fuente, tal como se publicó", "chanzo, kama kilivyochapishwa"},
                 .measure = Measure::words},
      .kernel = Wordy{answer_source},
-     .equations = {"the catalogue's own record"},
+     .equations = {Label{"the catalogue's own record", "ce que le catalogue même contient",
+                         "lo que contiene el propio catálogo", "kilichomo katika katalogi yenyewe"}},
      .sources = {project},
      .examples = {{{"BOILINGPOINTAT"}, {"IAPWS R7-97(2012), region 4"}, "The catalogue"},
                   {{"charcoal"}, {"IPCC 2006 guidelines, volume 2, table 1.2 (from memory)"}, "The catalogue"},
@@ -237,7 +262,8 @@ constexpr Function functions[] = {
      .arguments = {},
      .result = {.name = {"edition", "version", "versión", "toleo"}, .measure = Measure::words},
      .kernel = Wordy{answer_version},
-     .equations = {"the catalogue's own record"},
+     .equations = {Label{"the catalogue's own record", "ce que le catalogue même contient",
+                         "lo que contiene el propio catálogo", "kilichomo katika katalogi yenyewe"}},
      .sources = {project},
      .examples = {{{}, {edition}, "The project's version"}}},
 };

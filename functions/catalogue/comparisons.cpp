@@ -29,7 +29,11 @@ constexpr Function functions[] = {
           .parts =
               {{{"difference", "différence", "diferencia", "tofauti"}}, lower, upper, p, degrees_of_freedom, level}},
      .kernel = Columnar{kernels::difference},
-     .equations = {"Welch's t test: each series has its own variance, degrees of freedom by Satterthwaite"},
+     .equations = {Label{
+         "Welch's t test: each series has its own variance, degrees of freedom by Satterthwaite",
+         "test t de Welch\u00a0: chaque série a sa propre variance, degrés de liberté selon Satterthwaite",
+         "contraste t de Welch: cada serie tiene su propia varianza, grados de libertad según Satterthwaite",
+         "jaribio t la Welch: kila mfululizo una variansi yake, digrii za uhuru kwa Satterthwaite"}},
      .sources = {welch},
      .examples = {{{sleep_1, sleep_2}, {1.58, 1e-12}, "Student's sleep data as R ships them; R's t.test"},
                   {{sleep_1, sleep_2, omitted, "all"},
@@ -52,9 +56,16 @@ constexpr Function functions[] = {
                           degrees_of_freedom,
                           level}},
      .kernel = Columnar{kernels::saving},
-     .equations = {"1 - Q, Q = new mean/baseline mean; limits where the t test of new - Q baseline has p = 1 - "
-                   "confidence, degrees "
-                   "of freedom by Satterthwaite at that Q, or n1 + n2 - 2 with a pooled variance; p at Q = 1"},
+     .equations = {Label{
+         "1 - Q, Q = new mean/baseline mean; limits where the t test of new - Q baseline has p = 1 - confidence, "
+         "degrees of freedom by Satterthwaite at that Q, or n1 + n2 - 2 with a pooled variance; p at Q = 1",
+         "1 - Q, Q = moyenne nouvelle/moyenne de référence\u00a0; limites où le test t de nouvelle - Q référence a p = "
+         "1 - confiance, degrés de liberté selon Satterthwaite à ce Q, ou n1 + n2 - 2 avec une variance commune\u00a0; "
+         "p à Q = 1",
+         "1 - Q, Q = media nueva/media de referencia; límites donde el contraste t de nueva - Q referencia tiene p = 1 "
+         "- confianza, grados de libertad según Satterthwaite en ese Q, o n1 + n2 - 2 con varianza común; p en Q = 1",
+         "1 - Q, Q = wastani mpya/wastani wa msingi; vikomo ambapo jaribio t la mpya - Q msingi lina p = 1 - uhakika, "
+         "digrii za uhuru kwa Satterthwaite kwenye Q hiyo, au n1 + n2 - 2 kwa variansi ya pamoja; p kwenye Q = 1"}},
      .sources = {fieller, welch},
      .examples = {{{base, improved}, {0.109908883827, 5e-13}, "1 - 521/585.333"},
                   {{base, improved, omitted, 1, "all"}, pooled_saving, "R 4.2, the t test inverted by root finding"},
@@ -83,7 +94,8 @@ constexpr Function functions[] = {
                           pairs,
                           left_out}},
      .kernel = Columnar{kernels::paired_difference},
-     .equations = {"mean of after - before, ± t(n - 1) s/√n"},
+     .equations = {Label{"mean of after - before, ± t(n - 1) s/√n", "moyenne de après - avant, ± t(n - 1) s/√n",
+                         "media de después - antes, ± t(n - 1) s/√n", "wastani wa baada - kabla, ± t(n - 1) s/√n"}},
      .sources = {paired_t},
      .examples = {{{before, after, omitted, "all"},
                    change_of_households,
@@ -111,9 +123,14 @@ constexpr Function functions[] = {
                           pairs,
                           left_out}},
      .kernel = Columnar{kernels::paired_saving},
-     .equations =
-         {"1 - Q, Q = sum of after/sum of before; limits where the paired t of after - Q before equals t(n - 1); "
-          "p at Q = 1"},
+     .equations = {Label{"1 - Q, Q = sum of after/sum of before; limits where the paired t of after - Q before equals "
+                         "t(n - 1); p at Q = 1",
+                         "1 - Q, Q = somme de après/somme de avant\u00a0; limites où le t apparié de après - Q avant "
+                         "égale t(n - 1)\u00a0; p à Q = 1",
+                         "1 - Q, Q = suma de después/suma de antes; límites donde la t pareada de después - Q antes es "
+                         "igual a t(n - 1); p en Q = 1",
+                         "1 - Q, Q = jumla ya baada/jumla ya kabla; vikomo ambapo t ya jozi ya baada - Q kabla ni sawa "
+                         "na t(n - 1); p kwenye Q = 1"}},
      .sources = {fieller, paired_t},
      .examples = {{{before, after, omitted, "all"},
                    saving_of_households,
@@ -136,9 +153,14 @@ constexpr Function functions[] = {
                           {Term("variant"), Measure::words}},
                 .list = true},
      .kernel = Wordy{kernels::blocked_difference},
-     .equations =
-         {"result = mean + variant + block + error by least squares, blocks fixed; limits of each difference by "
-          "itself, p adjusted by Holm where there are several"},
+     .equations = {Label{"result = mean + variant + block + error by least squares, blocks fixed; limits of each "
+                         "difference by itself, p adjusted by Holm where there are several",
+                         "résultat = moyenne + variante + bloc + erreur par moindres carrés, blocs fixes\u00a0; "
+                         "limites de chaque différence à part, p ajusté selon Holm s’il y en a plusieurs",
+                         "resultado = media + variante + bloque + error por mínimos cuadrados, bloques fijos; límites "
+                         "de cada diferencia por separado, p ajustado según Holm donde hay varias",
+                         "tokeo = wastani + aina + kikundi + kosa kwa miraba midogo kabisa, vikundi vikiwa thabiti; "
+                         "vikomo vya kila tofauti peke yake, p ikirekebishwa kwa Holm zikiwa nyingi"}},
      .sources = {least_squares_blocks, holm},
      .examples = {{{block_results, block_variants, block_days, 1},
                    {block_differences, 2},

@@ -42,10 +42,27 @@ inline constexpr Function minutes_function{
                    .optional = true}},
     .result = {.name = Term("time"), .measure = Measure::minutes, .low = 0, .high = longest_time},
     .kernel = Wordy{minutes, diagnosis::remark_on_minutes},
-    .equations = {"texts by their own signs, 31:40 as mm:ss; numbers below 0.5 as parts of a day, from 3 on as minutes",
-                  "texts by their own signs, 31:40 as mm:ss; numbers × 24, since Calc stored minutes as hours",
-                  "texts by their own signs, 31:40 as hh:mm; numbers × 1440, parts of a day",
-                  "texts by their own signs; numbers as minutes"},
+    .equations =
+        {Label{"texts by their own signs, 31:40 as mm:ss; numbers below 0.5 as parts of a day, from 3 on as minutes",
+               "textes d’après leurs propres signes, 31:40 comme mm:ss\u00a0; nombres sous 0,5 comme parts de jour, à "
+               "partir de 3 comme minutes",
+               "textos según sus propios signos, 31:40 como mm:ss; números menores que 0,5 como partes de un día, "
+               "desde 3 como minutos",
+               "maandishi kwa alama zake, 31:40 kama mm:ss; namba chini ya 0.5 kama sehemu za siku, kuanzia 3 kama "
+               "dakika"},
+         Label{
+             "texts by their own signs, 31:40 as mm:ss; numbers × 24, since Calc stored minutes as hours",
+             "textes d’après leurs propres signes, 31:40 comme mm:ss\u00a0; nombres × 24, Calc ayant enregistré les "
+             "minutes comme heures",
+             "textos según sus propios signos, 31:40 como mm:ss; números × 24, pues Calc guardó los minutos como horas",
+             "maandishi kwa alama zake, 31:40 kama mm:ss; namba × 24, kwa kuwa Calc ilihifadhi dakika kama saa"},
+         Label{"texts by their own signs, 31:40 as hh:mm; numbers × 1440, parts of a day",
+               "textes d’après leurs propres signes, 31:40 comme hh:mm\u00a0; nombres × 1440, parts de jour",
+               "textos según sus propios signos, 31:40 como hh:mm; números × 1440, partes de un día",
+               "maandishi kwa alama zake, 31:40 kama hh:mm; namba × 1440, sehemu za siku"},
+         Label{"texts by their own signs; numbers as minutes",
+               "textes d’après leurs propres signes\u00a0; nombres comme minutes",
+               "textos según sus propios signos; números como minutos", "maandishi kwa alama zake; namba kama dakika"}},
     .sources = {sources::definition},
     .examples = {{{"31:40"}, {31.6666667, 5e-8}, "31 min 40 s: 31 + 40/60"},
                  {{"1 h 8 min"}, {68, 1e-12}, "60 + 8"},

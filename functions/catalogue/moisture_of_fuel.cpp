@@ -22,7 +22,12 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& wet, Real const& dry, Real const& box, Choice on) {
          return kernels::moisture(wet, dry, box, kernels::Basis(on.index));
      }>,
-     .equations = {"(as fired - dry)/(as fired - container)", "(as fired - dry)/(dry - container)"},
+     .equations = {Label{"(as fired - dry)/(as fired - container)", "(tel que brûlé - sec)/(tel que brûlé - récipient)",
+                         "(tal como se quema - seca)/(tal como se quema - recipiente)",
+                         "(kama inavyochomwa - kavu)/(kama inavyochomwa - chombo)"},
+                   Label{"(as fired - dry)/(dry - container)", "(tel que brûlé - sec)/(sec - récipient)",
+                         "(tal como se quema - seca)/(seca - recipiente)",
+                         "(kama inavyochomwa - kavu)/(kavu - chombo)"}},
      .sources = {iso_18134},
      .examples = {{{120, 100}, {0.1666667, 5e-8}, "u = 20 % gives 16.6667 % wet basis, by hand"},
                   {{120, 100, "dry"}, {0.2, 1e-12}, "Definition, by hand"},

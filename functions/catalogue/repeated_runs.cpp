@@ -34,7 +34,10 @@ constexpr Function functions[] = {
                           upper,
                           level}},
      .kernel = Columnar{kernels::series, diagnosis::remark_on_series},
-     .equations = {"mean ± t(n - 1) s/√n, both sides; s from n - 1"},
+     .equations = {Label{"mean ± t(n - 1) s/√n, both sides; s from n - 1",
+                         "moyenne ± t(n - 1) s/√n, des deux côtés\u00a0; s de n - 1",
+                         "media ± t(n - 1) s/√n, por ambos lados; s de n - 1",
+                         "wastani ± t(n - 1) s/√n, pande zote mbili; s kutoka n - 1"}},
      .sources = {student_limits},
      .examples = {{{improved}, {521, 1e-12}, "Recomputed with R 4.2"},
                   {{improved, 0.9, "all"}, series_at_90, "Recomputed with R 4.2"},
@@ -59,9 +62,16 @@ constexpr Function functions[] = {
      .kernel = stepwise<[](double variation, double change, double sure, double power, double pilot) {
          return kernels::runs_needed(variation, change, sure, power, pilot);
      }>,
-     .equations =
-         {"the least n with which Welch's t test, as DIFFERENCE makes it, shows the change with this power; with "
-          "pilot runs, for variation √((n - 1)/χ²), the upper 80 % limit of the coefficient"},
+     .equations = {Label{
+         "the least n with which Welch's t test, as DIFFERENCE makes it, shows the change with this power; with pilot "
+         "runs, for variation √((n - 1)/χ²), the upper 80 % limit of the coefficient",
+         "le plus petit n avec lequel le test t de Welch, tel que le fait DIFFERENCE, montre le changement avec cette "
+         "puissance\u00a0; avec des essais préliminaires, pour variation √((n - 1)/χ²), la limite supérieure à "
+         "80\u00a0% du coefficient",
+         "el menor n con el que el contraste t de Welch, como lo hace DIFFERENCE, muestra el cambio con esta potencia; "
+         "con ensayos previos, para variación √((n - 1)/χ²), el límite superior al 80\u00a0% del coeficiente",
+         "n ndogo kabisa ambayo kwayo jaribio t la Welch, kama DIFFERENCE ilifanyavyo, huonyesha badiliko kwa nguvu "
+         "hii; kukiwa na majaribio ya awali, kwa mtawanyiko √((n - 1)/χ²), kikomo cha juu cha 80 % cha mgawo"}},
      .sources = {power_of_t, welch},
      .examples = {{{0.05, 0.1}, {6, 0}, "Welch's power integrated with scipy: 0.767 with 5 runs, 0.865 with 6"},
                   {{0.0325, 0.1}, {4, 0}, "Welch's power integrated with scipy: 0.698 with 3 runs, 0.927 with 4"},
@@ -80,7 +90,10 @@ constexpr Function functions[] = {
      .kernel = stepwise<[](double variation, double wanted, double sure) {
          return kernels::runs_for_mean(variation, wanted, sure);
      }>,
-     .equations = {"the least n with t(n - 1) variation/√n ≤ half-width"},
+     .equations = {Label{"the least n with t(n - 1) variation/√n ≤ half-width",
+                         "le plus petit n tel que t(n - 1) variation/√n ≤ demi-largeur",
+                         "el menor n con t(n - 1) variación/√n ≤ semiancho",
+                         "n ndogo kabisa yenye t(n - 1) mtawanyiko/√n ≤ nusu-upana"}},
      .sources = {student_limits},
      .examples = {{{0.3, 0.1}, {38, 0}, "t(37) 0.3/√38 = 0.0986, t(36) 0.3/√37 = 0.1000; R 4.2, qt"},
                   {{0.05, 0.05, 0.9}, {5, 0}, "t(4) 0.05/√5 = 0.0477, t(3) 0.05/√4 = 0.0588; R 4.2, qt"},
@@ -100,8 +113,15 @@ constexpr Function functions[] = {
                 .high = 1e9,
                 .list = true},
      .kernel = Columnar{kernels::outlier},
-     .equations = {"Generalised extreme studentised deviate, two-sided: R = max|x - mean|/s of what is left against "
-                   "(n - 1)/√n √(t²/(n - 2 + t²)); the last too far, and all taken before it"},
+     .equations = {Label{
+         "Generalised extreme studentised deviate, two-sided: R = max|x - mean|/s of what is left against (n - 1)/√n "
+         "√(t²/(n - 2 + t²)); the last too far, and all taken before it",
+         "Écart studentisé extrême généralisé, bilatéral\u00a0: R = max|x - moyenne|/s de ce qui reste contre (n - "
+         "1)/√n √(t²/(n - 2 + t²))\u00a0; le dernier trop loin, et tous ceux pris avant lui",
+         "Desviación extrema studentizada generalizada, bilateral: R = max|x - media|/s de lo que queda contra (n - "
+         "1)/√n √(t²/(n - 2 + t²)); el último demasiado lejos, y todos los tomados antes",
+         "Mkengeuko uliokithiri wa jumla wa Student, pande mbili: R = max|x - wastani|/s ya kinachobaki dhidi ya (n - "
+         "1)/√n √(t²/(n - 2 + t²)); la mwisho lililo mbali mno, na yote yaliyochukuliwa kabla yake"}},
      .sources = {rosner},
      .examples = {{{one_apart}, {6, 0}, "G 2.0288 above 1.9728, recomputed with R 4.2; the sixth cell"},
                   {{improved}, {0, 0}, "G 1.3435 below 1.9728, recomputed with R 4.2"},

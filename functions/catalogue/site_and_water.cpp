@@ -29,8 +29,15 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& height, Real const& at_sea, Real const& ambient) {
          return kernels::air_pressure(height, at_sea, ambient);
      }>,
-     .equations = {"standard column of ISO 2533 on the geometric altitude, shifted to the sea-level pressure as an "
-                   "altimeter is; with an air temperature p exp(-g H/(R (T + 0.0065 H/2)))"},
+     .equations = {Label{
+         "standard column of ISO 2533 on the geometric altitude, shifted to the sea-level pressure as an altimeter is; "
+         "with an air temperature p exp(-g H/(R (T + 0.0065 H/2)))",
+         "colonne normale de l’ISO 2533 sur l’altitude géométrique, calée sur la pression au niveau de la mer comme "
+         "l’est un altimètre\u00a0; avec une température de l’air p exp(-g H/(R (T + 0,0065 H/2)))",
+         "columna estándar de ISO 2533 sobre la altitud geométrica, ajustada a la presión al nivel del mar como un "
+         "altímetro; con una temperatura del aire p exp(-g H/(R (T + 0,0065 H/2)))",
+         "safu sanifu ya ISO 2533 juu ya mwinuko wa kijiometri, ikirekebishwa kwa shinikizo usawa wa bahari kama "
+         "altimita; pamoja na halijoto ya hewa p exp(-g H/(R (T + 0.0065 H/2)))"}},
      .sources = {iso_2533, altimeter, reduction_with_air},
      .examples =
          {{{1240}, {872.914, 0.0005}, "US Standard Atmosphere 1976, the same column, recomputed with fluids 1.0.22"},
@@ -46,7 +53,10 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& height, Real const& at_sea, Real const& ambient) {
          return kernels::boiling_point(height, at_sea, ambient);
      }>,
-     .equations = {"saturation temperature (IAPWS-IF97, equation 31) at the air pressure of that altitude"},
+     .equations = {Label{"saturation temperature (IAPWS-IF97, equation 31) at the air pressure of that altitude",
+                         "température de saturation (IAPWS-IF97, équation 31) à la pression de l’air de cette altitude",
+                         "temperatura de saturación (IAPWS-IF97, ecuación 31) a la presión del aire de esa altitud",
+                         "halijoto ya mvuke uliojaa (IAPWS-IF97, mlinganyo 31) kwa shinikizo la hewa la mwinuko huo"}},
      .sources = {iapws_saturation, iso_2533, reduction_with_air},
      .examples = {{{1240}, {95.850, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"},
                   {{3000}, {89.977, 0.001}, "ISO 2533 with IAPWS R7-97, recomputed with fluids and iapws"},
@@ -63,7 +73,9 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& pressure, Real const& height) {
          return kernels::boiling_point_at_station(pressure, height);
      }>,
-     .equations = {"saturation temperature, IAPWS-IF97 equation 31"},
+     .equations = {Label{
+         "saturation temperature, IAPWS-IF97 equation 31", "température de saturation, IAPWS-IF97 équation 31",
+         "temperatura de saturación, IAPWS-IF97 ecuación 31", "halijoto ya mvuke uliojaa, IAPWS-IF97 mlinganyo 31"}},
      .sources = {iapws_saturation},
      .examples = {{{1000}, {99.605919, 1e-6}, "IAPWS R7-97(2012), table 36: 372.755919 K at 0.1 MPa"},
                   {{872.91, 1240}, {95.850, 0.001}, "IAPWS R7-97, recomputed with iapws 1.5.3"},
@@ -78,7 +90,8 @@ constexpr Function functions[] = {
                 .low = 0.9,
                 .high = 1.01},
      .kernel = numeric<[]<class Real>(Real const& t) { return kernels::liquid_density(t); }>,
-     .equations = {"IAPWS SR6-08, volume at 0.1 MPa"},
+     .equations = {Label{"IAPWS SR6-08, volume at 0.1 MPa", "IAPWS SR6-08, volume à 0,1 MPa",
+                         "IAPWS SR6-08, volumen a 0,1 MPa", "IAPWS SR6-08, ujazo kwa 0.1 MPa"}},
      .sources = {iapws_liquid},
      .examples = {{{14.5}, {0.999176, 1e-6}, "IAPWS SR6-08(2011), recomputed with iapws 1.5.3"},
                   {{95}, {0.961887, 1e-6}, "IAPWS SR6-08(2011), recomputed with iapws 1.5.3"}}},
@@ -100,7 +113,8 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& volume, Real const& t) {
          return Real(1000 * (volume * kernels::liquid_density(t)));
      }>,
-     .equations = {"volume × density (IAPWS SR6-08)"},
+     .equations = {Label{"volume × density (IAPWS SR6-08)", "volume × masse volumique (IAPWS SR6-08)",
+                         "volumen × densidad (IAPWS SR6-08)", "ujazo × msongamano (IAPWS SR6-08)"}},
      .sources = {iapws_liquid},
      .examples = {{{3.6, 14.5}, {3597.034, 0.005}, "3.6 L at 0.999176 kg/L (IAPWS SR6-08)"},
                   {{3.6, 25}, {3589.369, 0.005}, "3.6 L at 0.997047 kg/L (IAPWS SR6-08)"}}},
@@ -118,8 +132,16 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& from, Real const& to, Choice how) {
          return kernels::water_heat(mass, from, to, method_of(how));
      }>,
-     .equations = {"m [h(end) - h(start)], enthalpy of IAPWS SR6-08", "4.18 m (end - start)", "4.186 m (end - start)",
-                   "4.186 m (end - start)"},
+     .equations = {Label{"m [h(end) - h(start)], enthalpy of IAPWS SR6-08",
+                         "m [h(fin) - h(début)], enthalpie de l’IAPWS SR6-08",
+                         "m [h(final) - h(inicio)], entalpía de IAPWS SR6-08",
+                         "m [h(mwisho) - h(mwanzo)], enthalpia ya IAPWS SR6-08"},
+                   Label{"4.18 m (end - start)", "4,18 m (fin - début)", "4,18 m (final - inicio)",
+                         "4.18 m (mwisho - mwanzo)"},
+                   Label{"4.186 m (end - start)", "4,186 m (fin - début)", "4,186 m (final - inicio)",
+                         "4.186 m (mwisho - mwanzo)"},
+                   Label{"4.186 m (end - start)", "4,186 m (fin - début)", "4,186 m (final - inicio)",
+                         "4.186 m (mwisho - mwanzo)"}},
      .sources = {iapws_liquid, iso_19867_1, wbt_4_2_3, wbt_3},
      .examples = {{{3600, 14.5, 95}, {1213.6351, 0.0005}, "IAPWS SR6-08: 3.6 kg × (398.1013 - 60.9804) kJ/kg"},
                   {{3600, 14.5, 95.85}, {1226.5194, 0.00005}, "IAPWS SR6-08, computed apart"},
@@ -137,7 +159,14 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& boils_at, Choice how) {
          return kernels::evaporation_heat(mass, boils_at, method_of(how));
      }>,
-     .equations = {"e r(boiling point), latent heat of IAPWS SR1-86", "e r(boiling point), latent heat of IAPWS SR1-86",
+     .equations = {Label{"e r(boiling point), latent heat of IAPWS SR1-86",
+                         "e r(point d’ébullition), chaleur latente de l’IAPWS SR1-86",
+                         "e r(punto de ebullición), calor latente de IAPWS SR1-86",
+                         "e r(kiwango cha kuchemka), joto fiche la IAPWS SR1-86"},
+                   Label{"e r(boiling point), latent heat of IAPWS SR1-86",
+                         "e r(point d’ébullition), chaleur latente de l’IAPWS SR1-86",
+                         "e r(punto de ebullición), calor latente de IAPWS SR1-86",
+                         "e r(kiwango cha kuchemka), joto fiche la IAPWS SR1-86"},
                    "2260 e", "2260 e"},
      .sources = {iapws_steam, iso_19867_1, wbt_4_2_3, wbt_3},
      .examples = {{{190, 95.85}, {430.8221, 0.00005}, "IAPWS SR1-86(1992), computed apart"},
@@ -179,7 +208,7 @@ constexpr Function functions[] = {
      .kernel = numeric<[]<class Real>(Real const& mass, Real const& specific_heat, Real const& from, Real const& to) {
          return kernels::pot_heat(mass, specific_heat, from, to);
      }>,
-     .equations = {"m c (end - start)"},
+     .equations = {Label{"m c (end - start)", "m c (fin - début)", "m c (final - inicio)", "m c (mwisho - mwanzo)"}},
      .sources = {definition, handbook_heats},
      .examples = {{{760, "aluminium", 14.5, 95}, {54.87846, 1e-9}, "0.76 × 0.897 × 80.5, by hand"},
                   {{1200, 0.5, 14.5, 94.5}, {48, 1e-9}, "1.2 × 0.5 × 80, by hand"},

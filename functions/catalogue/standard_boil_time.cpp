@@ -31,7 +31,11 @@ constexpr Function functions[] = {
                                       Real const& water, Real const& standard) {
          return kernels::normal_boil_time(time, from, to, rise, water, standard);
      }>,
-     .equations = {"time × standard rise/(end - start), × standard mass/water mass where given"},
+     .equations = {Label{
+         "time × standard rise/(end - start), × standard mass/water mass where given",
+         "durée × élévation de référence/(fin - début), × masse de référence/masse d’eau si elles sont données",
+         "tiempo × elevación de referencia/(final - inicio), × masa de referencia/masa de agua si se dan",
+         "muda × ongezeko la rejeleo/(mwisho - mwanzo), × uzito wa rejeleo/uzito wa maji zikitolewa"}},
      .sources = {wbt_3, wbt_4_2_3},
      .examples = {{{32, 14.5, 95.85}, {29.502151, 5e-7}, "32 × 75/81.35, by hand"},
                   {{22.5, 24, 89.5, 75, 3000, 3600}, {30.916031, 5e-7}, "22.5 × 75/65.5 × 3.6/3, by hand"},
@@ -80,7 +84,11 @@ constexpr Function functions[] = {
                                                    is_absent(standard_ambient) ? standard_from : standard_ambient};
              return kernels::model_boil_time(time, test, standard, loss, pot);
          }>,
-     .equations = {"C dT/dt = P - UA (T - air): P from the test, the time from P at standard conditions"},
+     .equations = {Label{
+         "C dT/dt = P - UA (T - air): P from the test, the time from P at standard conditions",
+         "C dT/dt = P - UA (T - air)\u00a0: P d’après l’essai, la durée d’après P aux conditions de référence",
+         "C dT/dt = P - UA (T - aire): P del ensayo, el tiempo de P en condiciones de referencia",
+         "C dT/dt = P - UA (T - hewa): P kutoka jaribio, muda kutoka P kwa hali za rejeleo"}},
      .sources = {lumped_heating, iapws_liquid},
      .examples =
          {{{32, 14.5, 95.85, 16, 3600, 4, 380}, {29.121158, 5e-7}, "The closed form, computed apart"},

@@ -16,8 +16,12 @@ using namespace arguments;
 using namespace log_examples;
 using namespace sources;
 
-constexpr Source least_squares{"Linear least squares, checked with the Norris set of NIST StRD"};
-constexpr Source common_practice{"Common practice, no source"};
+constexpr Source least_squares{Label{"Linear least squares, checked with the Norris set of NIST StRD",
+                                     "Moindres carrés linéaires, vérifiés avec la série Norris du NIST StRD",
+                                     "Mínimos cuadrados lineales, comprobados con la serie Norris de NIST StRD",
+                                     "Miraba midogo kabisa ya mstari, ikikaguliwa kwa seti ya Norris ya NIST StRD"}};
+constexpr Source common_practice{Label{"Common practice, no source", "Usage courant, sans source",
+                                       "Práctica común, sin fuente", "Desturi ya kawaida, bila chanzo"}};
 
 constexpr Function functions[] = {
     {.name = "TIMEAT",
@@ -33,8 +37,14 @@ constexpr Function functions[] = {
                 .low = 0,
                 .high = 1e6},
      .kernel = Columnar{kernels::answer_time_at, diagnosis::remark_on_time_at},
-     .equations = {"the first crossing beyond which three in four readings of the next minute (three at least) stay; a "
-                   "straight line between the two readings around it"},
+     .equations = {Label{"the first crossing beyond which three in four readings of the next minute (three at least) "
+                         "stay; a straight line between the two readings around it",
+                         "le premier franchissement au-delà duquel trois mesures sur quatre de la minute suivante "
+                         "(trois au moins) restent\u00a0; une droite entre les deux mesures qui l’entourent",
+                         "el primer cruce más allá del cual quedan tres de cada cuatro lecturas del minuto siguiente "
+                         "(tres al menos); una recta entre las dos lecturas a su lado",
+                         "kupita kwa kwanza ambako vipimo vitatu kati ya vinne vya dakika inayofuata (vitatu angalau) "
+                         "hubaki ng’ambo; mstari mnyoofu kati ya vipimo viwili vya kando yake"}},
      .sources = {definition, common_practice},
      .examples = {{{every_minute, to_the_boil, 52}, {15, 1e-9}, "14.5 + 2.5 t, by hand"},
                   {{around_the_boil, about_the_boil, 95.85}, {31.6316, 5e-5}, "30 + 2 (95.85 - 94.3)/1.9, by hand"},
@@ -59,8 +69,14 @@ constexpr Function functions[] = {
                           {Term("earliest"), Measure::minutes},
                           {Term("latest"), Measure::minutes}}},
      .kernel = Columnar{kernels::answer_boil_time, diagnosis::remark_on_boil_time},
-     .equations = {"where the heating, dT/dt = a + w - b (T - air) with a fire w that wanders, followed by a Kalman "
-                   "filter, comes within the tolerance of the level at which the readings settle"},
+     .equations = {Label{"where the heating, dT/dt = a + w - b (T - air) with a fire w that wanders, followed by a "
+                         "Kalman filter, comes within the tolerance of the level at which the readings settle",
+                         "là où la chauffe, dT/dt = a + w - b (T - air) avec un feu w qui varie, suivie par un filtre "
+                         "de Kalman, arrive à la tolérance du palier où les mesures se stabilisent",
+                         "donde el calentamiento, dT/dt = a + w - b (T - aire) con un fuego w que varía, seguido por "
+                         "un filtro de Kalman, llega a la tolerancia del nivel en que se estabilizan las lecturas",
+                         "ambapo upashaji joto, dT/dt = a + w - b (T - hewa) wenye moto w unaobadilika, ukifuatwa na "
+                         "kichujio cha Kalman, unafika ndani ya uvumilivu wa usawa ambapo vipimo vinatulia"}},
      .sources = {lumped_heating, common_practice},
      .examples = {{{every_minute, to_the_boil, 94.5}, {31.8, 0.03}, "14.5 + 2.5 t = 94, by hand; a fire may wander"},
                   {{every_minute, to_the_boil, 95.85}, {31.8, 0.03}, "The probe reads 1.35 K low: the same boil"},
@@ -82,7 +98,8 @@ constexpr Function functions[] = {
                 .low = -100,
                 .high = 100},
      .kernel = Columnar{kernels::answer_heating_rate, diagnosis::remark_on_heating_rate},
-     .equations = {"slope of the least-squares line"},
+     .equations = {Label{"slope of the least-squares line", "pente de la droite des moindres carrés",
+                         "pendiente de la recta de mínimos cuadrados", "mteremko wa mstari wa miraba midogo kabisa"}},
      .sources = {least_squares},
      .examples = {{{every_minute, to_the_boil, 2, 30}, {2.5, 1e-12}, "14.5 + 2.5 t"},
                   {{every_minute, with_a_spike, 2, 30}, {2.5, 1e-12}, "Neither a spike nor an empty cell is a reading"},
@@ -100,7 +117,10 @@ constexpr Function functions[] = {
                 .low = 0,
                 .high = 60},
      .kernel = Columnar{kernels::answer_heat_gain, diagnosis::remark_on_heat_gain},
-     .equations = {"(m [h(to) - h(from)]/(to - from) + C) × slope of the least-squares line"},
+     .equations = {Label{"(m [h(to) - h(from)]/(to - from) + C) × slope of the least-squares line",
+                         "(m [h(à) - h(de)]/(à - de) + C) × pente de la droite des moindres carrés",
+                         "(m [h(hasta) - h(desde)]/(hasta - desde) + C) × pendiente de la recta de mínimos cuadrados",
+                         "(m [h(hadi) - h(kutoka)]/(hadi - kutoka) + C) × mteremko wa mstari wa miraba midogo kabisa"}},
      .sources = {iapws_liquid, least_squares, common_practice},
      .examples = {{{every_minute, to_the_boil, 3600, 30, 80}, {0.6276955, 5e-8}, "2.5 K/min, computed apart"},
                   {{every_minute, to_the_boil, 3600, 30, 80, 380}, {0.6435288, 5e-8}, "With 380 J/K of pot, by hand"},
@@ -119,7 +139,10 @@ constexpr Function functions[] = {
                 .high = 200,
                 .parts = {{Term("heat loss"), Measure::heat_loss}, {Term("standard uncertainty"), Measure::heat_loss}}},
      .kernel = Columnar{kernels::answer_heat_loss, diagnosis::remark_on_heat_loss},
-     .equations = {"T = air + A exp(-t UA/(m c + C)) by least squares"},
+     .equations = {Label{"T = air + A exp(-t UA/(m c + C)) by least squares",
+                         "T = air + A exp(-t UA/(m c + C)) par moindres carrés",
+                         "T = aire + A exp(-t UA/(m c + C)) por mínimos cuadrados",
+                         "T = hewa + A exp(-t UA/(m c + C)) kwa miraba midogo kabisa"}},
      .sources = {lumped_heating, iapws_liquid},
      .examples = {{{cooling_minutes, cooling_temperatures, 3600, 16, 380},
                    {1.8771, 5e-5},
@@ -146,8 +169,15 @@ constexpr Function functions[] = {
                            Measure::minutes},
                           {Term("standard uncertainty"), Measure::minutes}}},
      .kernel = Columnar{kernels::answer_forecast, diagnosis::remark_on_forecast},
-     .equations = {"where the heating, dT/dt = a + w - b (T - air) with a fire w that wanders, followed by a Kalman "
-                   "filter from a third of the logged rise on, comes within 0.5 K of the boiling point"},
+     .equations = {Label{
+         "where the heating, dT/dt = a + w - b (T - air) with a fire w that wanders, followed by a Kalman filter from "
+         "a third of the logged rise on, comes within 0.5 K of the boiling point",
+         "là où la chauffe, dT/dt = a + w - b (T - air) avec un feu w qui varie, suivie par un filtre de Kalman à "
+         "partir d’un tiers de l’élévation relevée, arrive à 0,5 K du point d’ébullition",
+         "donde el calentamiento, dT/dt = a + w - b (T - aire) con un fuego w que varía, seguido por un filtro de "
+         "Kalman desde un tercio de la elevación registrada, llega a 0,5 K del punto de ebullición",
+         "ambapo upashaji joto, dT/dt = a + w - b (T - hewa) wenye moto w unaobadilika, ukifuatwa na kichujio cha "
+         "Kalman kuanzia theluthi ya ongezeko lililorekodiwa, unafika ndani ya 0.5 K ya kiwango cha kuchemka"}},
      .sources = {lumped_heating, common_practice},
      .examples = {{{early_minutes, stopped_early, 94.5, omitted, "all"},
                    {the_models_boil},
@@ -164,7 +194,8 @@ constexpr Function functions[] = {
                 .low = -1e12,
                 .high = 1e12},
      .kernel = Columnar{kernels::answer_time_mean, diagnosis::remark_on_time_mean},
-     .equations = {"∫ value dt / (to - from) by trapezoids"},
+     .equations = {Label{"∫ value dt / (to - from) by trapezoids", "∫ valeur dt / (à - de) par trapèzes",
+                         "∫ valor dt / (hasta - desde) por trapecios", "∫ thamani dt / (hadi - kutoka) kwa trapeza"}},
      .sources = {definition},
      .examples =
          {{{unequal_minutes, levels_of_carbon_monoxide}, {11.5, 1e-12}, "(2 × 5 + 3 × 9 + 5 × 15.6)/10, by hand"},
@@ -189,7 +220,10 @@ constexpr Function functions[] = {
                 .parts = {{Term("finding"), Measure::words}, {Term("row"), Measure::ratio}},
                 .list = true},
      .kernel = Wordy{diagnosis::log_check},
-     .equations = {"limits of common practice, and the rise that the largest power can give"},
+     .equations = {Label{"limits of common practice, and the rise that the largest power can give",
+                         "limites d’usage courant, et l’élévation que peut donner la plus grande puissance",
+                         "límites de práctica común, y la elevación que puede dar la mayor potencia",
+                         "vikomo vya desturi ya kawaida, na ongezeko ambalo nguvu kubwa kabisa inaweza kutoa"}},
      .sources = {common_practice},
      .examples = {{{every_minute, to_the_boil}, {nothing_to_remark, 2}, "A clean log"},
                   {{lost_digit_minutes, slow_readings}, {a_lost_digit, 2}, "6:10 typed for 26:10"},

@@ -170,5 +170,35 @@ TEST(CatalogueTexts, NamesThatDifferHaveFingerprintsThatDiffer) {
             });
 }
 
+/// Whether a text holds a word of some language, not only signs and abbreviations.
+bool holds_words(std::string_view text) {
+    std::size_t letters = 0;
+    for (char const c : text) {
+        letters = is_lower(c) ? letters + 1 : 0;
+        if (letters == 4)
+            return true;
+    }
+    return false;
+}
+
+bool is_the_same_everywhere(Label const& label) {
+    return std::ranges::all_of(languages, [&](Language language) { return label.in(language) == label.english; });
+}
+
+TEST(Texts, EquationsAndTitlesThatHoldWordsHoldThemInEveryLanguage) {
+    constexpr std::string_view document = "Water Boiling Test"; // is called so everywhere
+    for_every_function([](Function const& function) {
+        for (Label const& equation : function.equations)
+            EXPECT_FALSE(is_the_same_everywhere(equation) && holds_words(equation.english))
+                << function.name << ": " << equation.english;
+        for (Source const& source : function.sources)
+            EXPECT_FALSE(is_the_same_everywhere(source.title) && holds_words(source.title.english) &&
+                         !source.title.english.starts_with(document))
+                << source.title.english;
+    });
+    EXPECT_TRUE(holds_words("dry mass/time"));
+    EXPECT_FALSE(holds_words("m c exp(-t UA/(m c + C)), IAPWS R7-97"));
+}
+
 } // namespace
 } // namespace hearthcell::tests
