@@ -2,6 +2,7 @@
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/files/whole_file.hpp"
+#include "extension/archive/links/letters.hpp"
 #include "extension/archive/links/may_link.hpp"
 #include "extension/archive/links/put_links_back.hpp"
 #include "extension/archive/links/xls_links.hpp"
@@ -60,16 +61,26 @@ std::unique_ptr<Aside> rewritten(std::filesystem::path const& aside, Changes& ch
     return file;
 }
 
-/// By how it begins, whatever it is called.
-bool is_xml(ZipParts const& zip, std::size_t part) {
+std::string start_of(ZipParts const& zip, std::size_t part) {
     std::string start;
     zip.read(part, [&](std::string_view piece) {
         start += piece.substr(0, 64);
         return start.size() < 64;
     });
-    std::erase(start, '\0'); // of two bytes a letter
-    auto const first = start.find_first_not_of("\xEF\xBB\xBF\xFE\xFF \t\r\n");
-    return first != std::string::npos && start[first] == '<';
+    return start;
+}
+
+/// A part piece by piece; a packed drawing at once.
+template <class Take> void read_plain(ZipParts const& zip, std::size_t part, Room& room, Take const& take) {
+    if (!is_packed(start_of(zip, part)))
+        return zip.read(part, take);
+    std::string bytes;
+    zip.read(part, [&](std::string_view piece) {
+        room.take(piece.size());
+        bytes += piece;
+        return true;
+    });
+    take(unpacked(std::move(bytes), room));
 }
 
 int depth_of(std::string const& part) {
@@ -86,12 +97,15 @@ void rewrite_parts(std::filesystem::path const& file, Room& room, Worth const& i
     ZipParts zip(file);
     std::vector<std::unique_ptr<Aside>> asides;
     for (std::size_t part = 0; part < zip.size(); ++part) {
-        if (!is_xml(zip, part) || !is_worth_it(zip, part))
+        if (!may_be_drawing(start_of(zip, part)))
+            continue;
+        auto const read = [&](auto const& take) { read_plain(zip, part, room, take); };
+        if (!is_worth_it(read))
             continue;
         try {
             auto const changes = changes_of(zip.name(part));
             auto const aside = file.parent_path() / ("part-" + std::to_string(part));
-            if (auto changed = rewritten(aside, *changes, room, [&](auto const& take) { zip.read(part, take); })) {
+            if (auto changed = rewritten(aside, *changes, room, read)) {
                 zip.replace(part, changed->file());
                 asides.push_back(std::move(changed));
             }
@@ -106,9 +120,9 @@ void rewrite_parts(std::filesystem::path const& file, Room& room, Worth const& i
 }
 
 void hide_in_parts(std::filesystem::path const& file, Outside& outside, Room& room) {
-    auto const may_link = [](ZipParts const& zip, std::size_t part) {
+    auto const may_link = [](auto const& read) {
         MayLink search;
-        zip.read(part, [&](std::string_view piece) {
+        read([&](std::string_view piece) {
             search.feed(piece);
             return !search.found();
         });
@@ -119,10 +133,10 @@ void hide_in_parts(std::filesystem::path const& file, Outside& outside, Room& ro
 }
 
 void put_back_in_parts(std::filesystem::path const& file, Outside const& outside, Room& room) {
-    auto const has_names = [&](ZipParts const& zip, std::size_t part) {
+    auto const has_names = [&](auto const& read) {
         std::string last;
         bool found = false;
-        zip.read(part, [&](std::string_view piece) {
+        read([&](std::string_view piece) {
             std::string const text = last + std::string(piece);
             found = outside.is_named_in(text);
             last = text.substr(text.size() - std::min<std::size_t>(text.size(), 32));

@@ -7,9 +7,10 @@
 namespace hearthcell::archive {
 
 void MayLink::feed(std::string_view piece) {
-    constexpr std::array<std::string_view, 16> names{
-        "href",   "src=",  "src ", "schema",     "datasource", "database-name", "image-data", "data-mapping",
-        "ENTITY", "webPr", "File", "connection", "Connection", "<Relationship", "'#",         "apos;#"};
+    constexpr std::array<std::string_view, 18> names{
+        "href",       "src=",          "src ",   "schema", "datasource",  "database-name",
+        "image-data", "data-mapping",  "ENTITY", "webPr",  "File",        "connection",
+        "Connection", "<Relationship", "'#",     "apos;#", "binary-data", ";base64,"};
     constexpr std::size_t longest = 16, beginning = 200;
     if (found_)
         return;

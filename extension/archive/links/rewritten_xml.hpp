@@ -55,14 +55,17 @@ private:
     void outside_entity(std::string_view address) override;
     void end_tag();
     void end_text();
+    bool change_letters(Tag& tag);
     void put(std::string_view piece);
     void hand_over();
 
     Changes& changes_;
+    Room& room_;
     std::function<void(std::string_view)> take_;
     std::string out_, text_;
     bool changed_ = false, tag_is_open_ = false;
-    int left_out_ = 0; // depth inside of what is left out
+    bool in_letters_ = false; // of a picture, whose letters tell nothing before they are all there
+    int left_out_ = 0;        // depth inside of what is left out
 };
 
 } // namespace hearthcell::archive

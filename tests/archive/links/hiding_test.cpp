@@ -79,6 +79,40 @@ TEST(ALink, IsHiddenAndComesBackAsItWas) {
     }
 }
 
+TEST(ADrawingInLetters, IsSearchedForLinksPackedOrNot) {
+    // base64 of <svg><image href="file:///a.png"/></svg>, and of the same packed by gzip
+    for (char const* letters : {"PHN2Zz48aW1hZ2UgaHJlZj0iZmlsZTovLy9hLnBuZyIvPjwvc3ZnPg==",
+                                "H4sIAAAAAAACA7MpLku3s8nMTUxPVcgoSk2zVUrLzEm10tfXT9QryEtX0rez0QcpAQCbzQPlKAAAAA=="}) {
+        std::string const xml = "<office:binary-data>" + std::string(letters) + "</office:binary-data>";
+        Hidden const hidden(xml, -1);
+        ASSERT_EQ(hidden.outside.hidden().size(), 1U) << letters;
+        EXPECT_EQ(hidden.outside.hidden()[0].address, "file:///a.png");
+        EXPECT_NE(hidden.text, xml);
+        Hidden const again(hidden.back(), -1);
+        ASSERT_EQ(again.outside.hidden().size(), 1U);
+        EXPECT_EQ(again.outside.hidden()[0].address, "file:///a.png") << "it came back";
+        EXPECT_TRUE(may_link(xml));
+        Hidden const nested("<image href=\"data:image/svg+xml;base64," + std::string(letters) + "\"/>");
+        EXPECT_EQ(nested.outside.hidden().size(), 1U);
+    }
+    for (char const* harmless : {"PHN2Zy8+", "iVBORw0KGgo=", "PG5vIFhNTA==", "", "H4sIAAAA"}) {
+        std::string const xml = "<a>" + std::string("<office:binary-data>") + harmless + "</office:binary-data></a>";
+        Hidden const hidden(xml, -1);
+        EXPECT_EQ(hidden.back(), hidden.text);
+        EXPECT_TRUE(hidden.outside.hidden().empty()) << harmless;
+    }
+}
+
+TEST(ADrawingInLetters, ThatUnpacksToMoreThanThereIsRoomForIsRefused) {
+    // base64 of <svg> and 40,000 blanks, packed by gzip
+    Outside outside("/tmp/a folder/9");
+    HideLinks changes(outside, "content.xml", -1);
+    std::string const bomb =
+        "<office:binary-data>H4sIAAAAAAACA+3BQREAAAQAsCqCOHUEcCe/"
+        "nxTbcrYrAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAACAd9ymHnlFnAAA</office:binary-data>";
+    EXPECT_THROW(rewritten(bomb, changes, 20000), Trouble);
+}
+
 TEST(ALink, ComesBackFromWhereverTheOfficeWritesItsName) {
     Hidden const hidden("<draw:image xlink:href=\"http://site/a.png\"/>");
     std::string const url = hidden.text.substr(24, hidden.text.rfind('"') - 24);

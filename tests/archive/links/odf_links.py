@@ -3,6 +3,8 @@
 A kind has a place in the document and a text in which {address} stands for what it links to. `calls` says whether a
 reader is meant to fetch it by itself; a hyperlink, which waits for a click, is in the table too."""
 
+import base64
+import gzip
 from dataclasses import dataclass
 
 
@@ -14,6 +16,7 @@ class Kind:
     ending: str = "png"
 
 
+HREF_SPACE = "http://www.w3.org/1999/xlink"
 NAMESPACES = " ".join(
     f'xmlns:{prefix}="{name}"'
     for prefix, name in {
@@ -26,7 +29,7 @@ NAMESPACES = " ".join(
                 "manifest": "manifest",
             }.items()
         },
-        "xlink": "http://www.w3.org/1999/xlink",
+        "xlink": HREF_SPACE,
         "xforms": "http://www.w3.org/2002/xforms",
         "of": "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
         "ooo": "http://openoffice.org/2004/office",
@@ -49,6 +52,9 @@ KINDS = [
     Kind("picture in a cell", "cells", "<table:table-row><table:table-cell>"
          + FRAME % f"<draw:image {HREF}/>" + "</table:table-cell></table:table-row>"),
     Kind("drawing as picture", "shapes", FRAME % f"<draw:image {HREF}/>", "svg"),
+    Kind("drawing in letters", "shapes", FRAME % "<draw:image><office:binary-data>{drawing}</office:binary-data></draw:image>"),
+    Kind("packed drawing in letters", "shapes",
+         FRAME % "<draw:image><office:binary-data>{packed}</office:binary-data></draw:image>"),
     Kind("object", "shapes", FRAME % f"<draw:object {HREF}/>", "ods"),
     Kind("foreign object", "shapes", FRAME % f"<draw:object-ole {HREF}/>", "bin"),
     Kind("preview of an object", "shapes", FRAME % f'<draw:object/><draw:image {HREF}/>'),
@@ -167,11 +173,22 @@ KINDS = [
 ]
 
 
+def drawing(address):
+    return (f'<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="{HREF_SPACE}" width="40" height="40">'
+            f'<image xlink:href="{address}" width="40" height="40"/></svg>').encode()
+
+
+def letters(bytes_):
+    return base64.b64encode(bytes_).decode()
+
+
 def parts(kinds, address):
     """The pieces by place. address: a function of kind and number."""
     places = {}
     for number, kind in enumerate(kinds):
+        picture = drawing(address(kind))
         text = kind.text.replace("{address}", address(kind)).replace("{number}", str(number))
+        text = text.replace("{drawing}", letters(picture)).replace("{packed}", letters(gzip.compress(picture)))
         places.setdefault(kind.place, []).append(text)
     return {place: "".join(texts) for place, texts in places.items()}
 
