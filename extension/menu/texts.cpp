@@ -11,7 +11,7 @@ struct Row {
 constexpr std::array<Row, text_count> rows{{
     {Text::menu_title, {"Hearth~cell", "Hearth~cell", "Hearth~cell", "Hearth~cell"}},
     {Text::new_bench_record,
-     {"New ~bench record", "Nouveau ~relevé d’essai", "Nuevo ~registro de ensayo", "~Rekodi mpya ya jaribio"}},
+     {"New ~bench record", "Nouvelle ~fiche d’essais", "Nuevo ~registro de ensayo", "~Rekodi mpya ya jaribio"}},
     {Text::new_comparison, {"New ~comparison", "Nouvelle ~comparaison", "Nueva ~comparación", "~Ulinganisho mpya"}},
     {Text::new_log_import,
      {"New ~logger import", "Nouvelle ~lecture d’enregistreur", "Nueva ~importación de registrador",

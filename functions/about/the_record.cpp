@@ -28,11 +28,12 @@ constexpr Argument function_name{.name = "function name",
 constexpr Argument values{
     .name = "values",
     .measure = Measure::words,
-    .help = {"The arguments of that function in a row or a column: numbers, texts, and blanks for what is left out",
-             "Les arguments de cette fonction en ligne ou en colonne\u00a0: nombres, textes, et cellules vides pour ce "
-             "qui est omis",
-             "Los argumentos de esa función en una fila o columna: números, textos y celdas vacías para lo omitido",
-             "Hoja za kitendakazi hicho katika safu mlalo au wima: namba, maandishi, na seli tupu kwa kilichoachwa"},
+    .help =
+        {"The arguments of that function in a row or a column: numbers, texts, and blanks for what is left out",
+         "Les arguments de cette fonction en ligne ou en colonne\u00a0: nombres, textes, et cellules vides pour ce "
+         "qui est omis",
+         "Los argumentos de esa función en una fila o columna: números, textos y celdas vacías para lo omitido",
+         "Hoja za kitendakazi hicho katika safu mlalo au safu wima: namba, maandishi, na seli tupu kwa kilichoachwa"},
     .kind = ArgumentKind::mixed};
 constexpr Argument uncertainties{
     .name = "standard uncertainties",
@@ -187,9 +188,10 @@ constexpr Function functions[] = {
           {.name = "arguments",
            .measure = Measure::words,
            .help = {"That function's arguments: columns of one length, or single values that serve all rows",
-                    "Les arguments de cette fonction\u00a0: colonnes de même longueur, ou valeurs valant pour toutes",
-                    "Los argumentos de esa función: columnas de igual longitud, o valores que sirven a todas",
-                    "Hoja za kitendakazi hicho: safu wima za urefu mmoja, au thamani moja kwa safu zote"},
+                    "Les arguments de cette fonction\u00a0: colonnes de même longueur, ou valeurs valant pour toutes "
+                    "les lignes",
+                    "Los argumentos de esa función: columnas de igual longitud, o valores que sirven a todas las filas",
+                    "Hoja za kitendakazi hicho: safu wima za urefu mmoja, au thamani moja kwa safu mlalo zote"},
            .kind = ArgumentKind::rest}},
      .result = {.name = {"results", "résultats", "resultados", "matokeo"},
                 .low = -std::numeric_limits<double>::max(),

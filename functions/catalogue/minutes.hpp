@@ -29,7 +29,7 @@ inline constexpr Function minutes_function{
                             "Un texto como 31:40, 12m45s o 1 h 8 min, un número (bajo 0,5 una hora de Calc, desde 3 "
                             "minutos) o una fila o columna",
                             "Maandishi kama 31:40, 12m45s au 1 h 8 min, namba (chini ya 0.5 saa ya Calc, kuanzia 3 "
-                            "dakika), au safu"},
+                            "dakika), au safu mlalo au wima"},
                    .kind = ArgumentKind::anything},
                   {.name = "typed as",
                    .measure = Measure::words,

@@ -11,6 +11,6 @@ inline constexpr Part lower{lower_limit}, upper{upper_limit}, p{{"p", "p", "p", 
 inline constexpr Part degrees_of_freedom{
     {"degrees of freedom", "degrés de liberté", "grados de libertad", "digrii za uhuru"}};
 inline constexpr Part pairs{{"pairs", "paires", "pares", "jozi"}};
-inline constexpr Part left_out{{"rows left out", "lignes écartées", "filas omitidas", "safu zilizoachwa"}};
+inline constexpr Part left_out{{"rows left out", "lignes écartées", "filas omitidas", "safu mlalo zilizoachwa"}};
 
 } // namespace hearthcell::run_parts

@@ -6,6 +6,7 @@
 #include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 #include "support/lint.hpp"
+#include "support/terms_kept.hpp"
 #include "support/words_shut_out.hpp"
 
 #include <gtest/gtest.h>
@@ -77,12 +78,55 @@ TEST(Glossary, ShutsWordsOutOfWizardGuideAndTables) {
     }
 }
 
+void expect_terms_kept(Wording const& words, std::string_view whose) {
+    for (Language const language : languages)
+        for (std::string_view const term : terms_lost(words.english, words.in(language), language))
+            ADD_FAILURE() << whose << " has another word for \"" << term << "\": " << words.in(language) << " ("
+                          << words.english << ")";
+}
+
+TEST(Glossary, GivesWizardAndGuideTheirTermsInEveryLanguage) {
+    for (Wording const& term : glossary)
+        expect_terms_kept(term, "The glossary");
+    for_every_function([](Function const& function) {
+        expect_terms_kept(function.summary, function.name);
+        expect_terms_kept(function.result.name, function.name);
+        expect_terms_kept(function.caution, function.name);
+        for (Part const& part : function.result.parts)
+            expect_terms_kept(part.name, function.name);
+    });
+    for_every_argument([](Function const&, Argument const& argument, std::string const& whose) {
+        expect_terms_kept(argument.help, whose);
+        expect_terms_kept(argument.absent_means, whose);
+    });
+    using namespace generator::guide;
+    for (std::size_t i = 0; i < std::size_t(Word::count); ++i) {
+        auto const in = [i](Language language) { return word(Word(i), language); };
+        expect_terms_kept({in(Language::english), in(Language::french), in(Language::spanish), in(Language::swahili)},
+                          "The guide");
+    }
+}
+
+TEST(Glossary, NoticesATermThatIsSaidOtherwise) {
+    EXPECT_EQ(terms_lost("The boiling point", "Le point d’ébullition", Language::french).size(), 0U);
+    EXPECT_EQ(terms_lost("The boiling point", "L’ébullition", Language::french).size(), 1U);
+    EXPECT_EQ(terms_lost("Rows left out", "safu zilizoachwa", Language::swahili).size(), 1U);
+    EXPECT_EQ(terms_lost("fuel use", "matumizi ya kuni", Language::swahili).size(), 1U);
+    EXPECT_EQ(terms_lost("Char and charcoal", "Charbon", Language::french).size(), 0U);
+    EXPECT_EQ(terms_lost("STOVE.CHARENERGY of {fuel}, in characters", "…", Language::french).size(), 0U);
+    EXPECT_EQ(terms_lost("Efficiency", "ÉTUVE, RENDEMENT", Language::french).size(), 0U);
+}
+
 TEST(Glossary, ShutsAWordOutWhereverItStands) {
     EXPECT_EQ(words_shut_out("Temperatura de la estufa", Language::spanish).size(), 1U);
     EXPECT_EQ(words_shut_out("Joto la maji", Language::swahili).size(), 1U);
     EXPECT_EQ(words_shut_out("kwa kumbukumbu", Language::swahili).size(), 0U); // from memory
     EXPECT_EQ(words_shut_out("En mots", Language::french).size(), 1U);
     EXPECT_EQ(words_shut_out("prueba", Language::english).size(), 0U);
+    EXPECT_EQ(words_shut_out("Nouveau relevé d’essai", Language::french).size(), 1U);
+    EXPECT_EQ(words_shut_out("Incertidumbre estándar de la prueba", Language::spanish).size(), 2U);
+    EXPECT_EQ(words_shut_out("Kanieneo na nambari", Language::swahili).size(), 2U);
+    EXPECT_EQ(words_shut_out("teknologia", Language::swahili).size(), 0U); // within another word
 }
 
 } // namespace

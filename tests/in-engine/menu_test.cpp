@@ -140,7 +140,7 @@ TEST(TheMenu, OpensTheGuideAndTheTemplatesAsNewDocuments) {
 
 TEST(TheMenu, SpeaksTheOfficesLanguageAndOpensItsTemplates) {
     Office office({.package = package(), .menus = "fr"});
-    EXPECT_EQ(ConfiguredMenu(office).lines().at(0), "Nouveau relevé d’essai");
+    EXPECT_EQ(ConfiguredMenu(office).lines().at(0), "Nouvelle fiche d’essais");
     Document const from = Document::blank(office);
     std::filesystem::path const templates = package_of(office) / "template/Hearthcell";
     std::filesystem::path const french = package_of(office) / "template/Hearthcell (fr)";

@@ -1,4 +1,5 @@
 #include "extension/menu/commands.hpp"
+#include "tests/support/terms_kept.hpp"
 #include "tests/support/words_shut_out.hpp"
 
 #include <gtest/gtest.h>
@@ -6,6 +7,16 @@
 #include <set>
 
 namespace hearthcell::tests {
+
+namespace {
+
+std::string without_mark(std::string_view label) {
+    std::string text(label);
+    std::erase(text, '~');
+    return text;
+}
+
+} // namespace
 
 TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
     for (std::size_t place = 0; place < menu::text_count; ++place) {
@@ -15,6 +26,8 @@ TEST(TheMenusTexts, AreThereInEveryLanguageWithTheSamePlacesForNames) {
             EXPECT_FALSE(text.empty()) << english;
             for (std::string_view const word : words_shut_out(std::string(text), language))
                 ADD_FAILURE() << "the glossary has another word for " << word << ": " << text;
+            for (std::string_view const term : terms_lost(without_mark(english), without_mark(text), language))
+                ADD_FAILURE() << "the glossary has another word for \"" << term << "\": " << text;
             for (char const* const mark : {"%1", "%2", "~"})
                 EXPECT_EQ(text.find(mark) == std::string_view::npos, english.find(mark) == std::string_view::npos)
                     << text;

@@ -19,25 +19,30 @@ inline std::vector<std::string_view> words_shut_out(std::string text, Language l
         "mesures folles",      // valeurs aberrantes
         "en mots",             // en clair
         "incertitude type",    // incertitude-type
+        "relevé d’essai",      // fiche d’essais: a relevé is a log
     };
     static constexpr std::string_view spanish[] = {
         "estufa",                 // cocina; of the oven: horno
         "hervor",                 // ebullición
         "prueba",                 // ensayo
         "incertidumbre estándar", // típica
+        "desviación típica",      // desviación estándar
     };
     static constexpr std::string_view swahili[] = {
-        "kanieneo",          // shinikizo
-        "nambari",           // namba
-        "mkaa",              // makaa
-        "kumbukumbu",        // rekodi
-        "joto la maji",      // halijoto
-        "joto la hewa",      // halijoto
-        "joto la kuchemka",  // kiwango cha kuchemka
-        "thamani ya joto",   // thamani ya kalori
-        "joto lililotumika", // joto faafu
-        "kizigeu",           // mgawo
-        "mchepuko",          // mkengeuko
+        "kanieneo",            // shinikizo
+        "nambari",             // namba
+        "mkaa",                // makaa
+        "kumbukumbu",          // rekodi
+        "joto la maji",        // halijoto
+        "joto la hewa",        // halijoto
+        "joto la kuchemka",    // kiwango cha kuchemka
+        "thamani ya joto",     // thamani ya kalori
+        "joto lililotumika",   // joto faafu
+        "kizigeu",             // mgawo
+        "mchepuko",            // mkengeuko
+        "presha",              // shinikizo
+        "kiwango cha mchemko", // kiwango cha kuchemka
+        "logi",                // rekodi
     };
     std::span<std::string_view const> const words = language == Language::french    ? std::span(french)
                                                     : language == Language::spanish ? std::span(spanish)

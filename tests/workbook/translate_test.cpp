@@ -2,6 +2,7 @@
 
 #include "functions/edition.hpp"
 #include "manifest/workbook/trouble.hpp"
+#include "tests/support/terms_kept.hpp"
 #include "tests/support/words_shut_out.hpp"
 
 #include <fstream>
@@ -143,9 +144,13 @@ TEST(Texts, OfTheTemplatesKeepToTheGlossary) {
         std::ifstream stream(entry.path());
         for (auto const& texts : nlohmann::json::parse(stream))
             for (Language const language : languages)
-                if (std::string const text = texts.value(std::string(tag_of(language).substr(0, 2)), ""); !text.empty())
+                if (std::string const text = texts.value(std::string(code_of(language)), ""); !text.empty()) {
                     for (std::string_view const word : tests::words_shut_out(text, language))
                         ADD_FAILURE() << entry.path().filename() << " says \"" << word << "\": " << text;
+                    for (std::string_view const term : tests::terms_lost(texts.value("en", ""), text, language))
+                        ADD_FAILURE() << entry.path().filename() << " has another word for \"" << term
+                                      << "\": " << text;
+                }
     }
 }
 

@@ -64,7 +64,7 @@ inline constexpr Argument after_values = named(values, "after",
                                                {"Results after it, of the same household or day in the same row",
                                                 "Résultats après, du même ménage ou jour sur la même ligne",
                                                 "Resultados después, del mismo hogar o día en la misma fila",
-                                                "Matokeo baada yake, ya kaya au siku ileile katika safu ileile"});
+                                                "Matokeo baada yake, ya kaya au siku ileile katika safu mlalo ileile"});
 inline constexpr Argument all_values = named(
     values, "results",
     {"The same result of every run of every variant, a run a row", "Le même résultat de chaque essai, un par ligne",

@@ -70,7 +70,7 @@ inline constexpr Argument air_temperature = optional(
           {"Air at the place, with a weather report's pressure", "Air du lieu, avec la pression de la météo",
            "Aire del lugar, con la presión del parte del tiempo",
            "Hewa ya mahali, pamoja na shinikizo la hali ya hewa"}),
-    {"QNH, the standard column", "QNH, la colonne normalisée", "QNH, la columna estándar", "QNH, safu sanifu"});
+    {"QNH, the standard column", "QNH, la colonne normalisée", "QNH, la columna estándar", "QNH, safu wima sanifu"});
 inline constexpr Argument water_mass{
     .name = "water mass",
     .measure = Measure::water_mass,
