@@ -2,7 +2,7 @@
 
 #include "functions/catalogue/arguments/performance.hpp"
 #include "functions/catalogue/sources.hpp"
-#include "functions/catalogue/tables.hpp"
+#include "functions/catalogue/pot_materials.hpp"
 #include "functions/kernels/heat.hpp"
 #include "functions/kernels/saturation.hpp"
 

@@ -3,6 +3,7 @@
 // temperatures in °C, masses in g.
 
 #include "functions/kernels/liquid_water.hpp"
+#include "functions/kernels/quotients.hpp"
 
 namespace hearthcell::kernels {
 
@@ -16,23 +17,6 @@ Real normal_boil_time(Real const& minutes, Real const& start, Real const& end, R
         return failure(Reason::end_not_above_start);
     Real const result = minutes * standard_rise / (end - start);
     return is_absent(water) ? result : result * (standard_water / water);
-}
-
-/// (e^x - 1)/x, also at x = 0, where the quotient itself is lost.
-template <class Real> Real growth_quotient(Real const& x) {
-    using std::expm1;
-    // Three terms are exact here: the next, x³/24, is below half a bit of 1.
-    if (value_of(x) > -1e-5 && value_of(x) < 1e-5)
-        return 1 + x * (0.5 + x / 6);
-    return expm1(x) / x;
-}
-
-/// ln(1 + x)/x, also at x = 0.
-template <class Real> Real logarithm_quotient(Real const& x) {
-    using std::log1p;
-    if (value_of(x) > -1e-5 && value_of(x) < 1e-5)
-        return 1 - x * (0.5 - x * (1.0 / 3 - x / 4));
-    return log1p(x) / x;
 }
 
 /// Heat capacity in J/K of water, mean between two temperatures.

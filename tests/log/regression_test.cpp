@@ -1,29 +1,16 @@
 #include "logs.hpp"
 
 #include "functions/kernels/log/line.hpp"
+#include "support/norris.hpp"
 
 namespace hearthcell::tests {
-namespace {
 
 using kernels::Reading;
-
-// NIST StRD, linear regression, data set Norris: y against x, and its certified values (the file norris.dat that
-// python3-scipy ships). Certified to 15 digits.
-constexpr double norris[][2] = {
-    {0.1, 0.2},     {338.8, 337.4}, {118.1, 118.2}, {888.0, 884.6}, {9.2, 10.1},    {228.1, 226.5},
-    {668.5, 666.3}, {998.5, 996.3}, {449.1, 448.6}, {778.9, 777.0}, {559.2, 558.2}, {0.3, 0.4},
-    {0.1, 0.6},     {778.1, 775.5}, {668.8, 666.9}, {339.3, 338.0}, {448.9, 447.5}, {10.8, 11.6},
-    {557.7, 556.0}, {228.3, 228.1}, {998.0, 995.8}, {888.8, 887.6}, {119.6, 120.2}, {0.3, 0.3},
-    {0.6, 0.3},     {557.6, 556.8}, {339.3, 339.1}, {888.0, 887.2}, {998.5, 999.0}, {778.9, 779.0},
-    {10.2, 11.1},   {117.6, 118.3}, {228.9, 229.2}, {668.4, 669.1}, {449.2, 448.9}, {0.2, 0.5}};
-constexpr double slope = 1.00211681802045, intercept = -0.262323073774029, slope_deviation = 0.429796848199937e-3,
-                 residual_deviation = 0.884796396144373;
-
-} // namespace
+using namespace norris;
 
 TEST(HeatingRate, FitsTheNorrisSetOfNistToItsCertifiedDigits) {
     std::vector<Reading> readings;
-    for (auto const& [y, x] : norris)
+    for (auto const& [y, x] : points)
         readings.push_back({x, y, 0});
     kernels::Line const line = kernels::fit_line(readings);
     EXPECT_NEAR(line.slope, slope, 1e-14 * 5);
@@ -36,7 +23,7 @@ TEST(HeatingRate, FitsTheNorrisSetThroughTheFunctionItself) {
     // A log runs forwards: sorted by x. The two readings at 0.3 are parted by 1e-9 min, which moves the slope by less
     // than 1e-12; y is divided by ten to fit into the range of a thermometer.
     std::vector<Reading> readings;
-    for (auto const& [y, x] : norris)
+    for (auto const& [y, x] : points)
         readings.push_back({x, y / 10, 0});
     std::ranges::sort(readings, {}, &Reading::minute);
     LogColumns log;
