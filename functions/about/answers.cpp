@@ -17,19 +17,25 @@
 namespace hearthcell {
 namespace {
 
+/// What all tables say of a name, one after the other: a fuel has a calorific value and a share of carbon.
 struct InTables {
-    Named const* row = nullptr;
-    Measure measure = Measure::words;
-    std::size_t count = 0;
+    std::string said;
+    std::size_t most = 0; ///< rows of one table that answer to the name: it stands for one thing where they are one
 };
 
-/// The rows of all tables that answer to a name.
-InTables find_in_tables(std::string_view name) {
+template <class Say> InTables find_in_tables(std::string_view name, std::string_view between, Say const& about) {
     InTables result;
-    for (NameTable const* const table : name_tables)
-        if (NamedRows const found = find_name(*table, name); found.count > 0)
-            result = {found.first, table->measure, result.count + found.count};
+    for (NameTable const* const table : name_tables) {
+        NamedRows const found = find_name(*table, name);
+        result.most = std::max(result.most, found.count);
+        if (found.count == 1)
+            result.said.append(result.said.empty() ? "" : between).append(about(*found.first, table->measure));
+    }
     return result;
+}
+
+bool is_in_tables(std::string_view name) {
+    return std::ranges::any_of(name_tables, [&](NameTable const* table) { return find_name(*table, name).count > 0; });
 }
 
 Failure no_such_name(std::size_t count) {
@@ -50,10 +56,11 @@ std::string no_such_language(std::string_view code) {
 
 /// Of what is no function: a name from a table, or one that was nearly that of a function.
 Outcome explain_name(Speaker const& say, std::string_view name, bool alone) {
-    auto const& [row, measure, count] = find_in_tables(name);
-    if (Function const* const nearest = count == 0 ? nearest_function(name) : nullptr)
+    auto const [said, most] =
+        find_in_tables(name, " ", [&](Named const& row, Measure measure) { return about_name(say, row, measure); });
+    if (Function const* const nearest = most == 0 ? nearest_function(name) : nullptr)
         return say(sentences::no_such_function, {{"name", std::string(name)}, {"nearest", std::string(nearest->name)}});
-    return count == 1 && alone ? Outcome(about_name(say, *row, measure)) : Outcome(no_such_name(alone ? count : 0));
+    return most == 1 && alone ? Outcome(said) : Outcome(no_such_name(alone ? most : 0));
 }
 
 } // namespace
@@ -61,7 +68,7 @@ Outcome explain_name(Speaker const& say, std::string_view name, bool alone) {
 Outcome answer_explain(std::span<Value const> given) {
     NameAsked const asked = read_name_asked(std::get<std::string>(given[0]));
     Function const* const function = find_function(asked.name);
-    if (!asked.is_known && (function != nullptr || find_in_tables(asked.name).count > 0))
+    if (!asked.is_known && (function != nullptr || is_in_tables(asked.name)))
         return no_such_language(asked.unknown);
     if (function == nullptr)
         return explain_name(Speaker(asked.language), asked.name, given.size() == 1);
@@ -83,8 +90,9 @@ Outcome answer_source(std::span<Value const> given) {
             text += (text.empty() ? "" : "; ") + cited(say, source);
         return text;
     }
-    InTables const found = find_in_tables(name);
-    return found.count == 1 ? Outcome(cited(say, found.row->source)) : Outcome(no_such_name(found.count));
+    auto const [said, most] =
+        find_in_tables(name, "; ", [&](Named const& row, Measure) { return cited(say, row.source); });
+    return most == 1 ? Outcome(said) : Outcome(no_such_name(most));
 }
 
 Outcome answer_version(std::span<Value const>) {

@@ -254,9 +254,13 @@ constexpr Function functions[] = {
      .equations = {Label{"the catalogue's own record", "ce que le catalogue même contient",
                          "lo que contiene el propio catálogo", "kilichomo katika katalogi yenyewe"}},
      .sources = {project},
-     .examples = {{{"BOILINGPOINTAT"}, {"IAPWS R7-97(2012), region 4"}, "The catalogue"},
-                  {{"charcoal"}, {"IPCC 2006 guidelines, volume 2, table 1.2 (from memory)"}, "The catalogue"},
-                  {{"old boots"}, {Error::not_available}, "No such name"}}},
+     .examples =
+         {{{"BOILINGPOINTAT"}, {"IAPWS R7-97(2012), region 4"}, "The catalogue"},
+          {{"charcoal"},
+           {"IPCC 2006 guidelines, volume 2, table 1.2 (from memory); IPCC 2006 guidelines, volume 2, tables 1.2 "
+            "and 1.3: carbon by energy, times energy by mass (from memory)"},
+           "The catalogue: its calorific value and its carbon"},
+          {{"old boots"}, {Error::not_available}, "No such name"}}},
     {.name = "VERSION",
      .stored = "version",
      .summary = {"The edition whose numbers these are", "La version dont viennent ces nombres",

@@ -11,7 +11,7 @@ struct Group {
     std::span<Function const> functions;
 };
 
-std::array<Group, 9> catalogue();
+std::array<Group, 11> catalogue();
 
 /// By the name after "STOVE.", with or without it, in any letter case; or by the name that it once had.
 Function const* find_function(std::string_view name);

@@ -23,6 +23,7 @@ std::string_view unit_of(Measure measure) {
     case Measure::char_mass:
     case Measure::metal_mass:
     case Measure::evaporated_mass:
+    case Measure::gas_mass:
         return "g";
     case Measure::specific_heat:
         return "kJ/(kg K)";
@@ -46,6 +47,30 @@ std::string_view unit_of(Measure measure) {
         return "g/kg";
     case Measure::simmer_energy:
         return "MJ/(min L)";
+    case Measure::days:
+        return "d";
+    case Measure::gas_share:
+    case Measure::carbon_dioxide_share:
+        return "ppm";
+    case Measure::molar_mass:
+        return "g/mol";
+    case Measure::concentration:
+        return "mg/m³";
+    case Measure::gas_flow:
+        return "m³/min";
+    case Measure::sample_flow:
+        return "L/min";
+    case Measure::filter_mass:
+        return "mg";
+    case Measure::emission_rate:
+        return "mg/min";
+    case Measure::room_volume:
+        return "m³";
+    case Measure::air_changes:
+        return "1/h";
+    case Measure::fuel_per_adult:
+        return "g/d";
+    case Measure::people:
     case Measure::moisture_wet:
     case Measure::moisture_dry:
     case Measure::mass_fraction:

@@ -51,6 +51,9 @@ inline constexpr Source residues_in_fuel{Label{"Fuel 74 (1995) 1812-1822, gross 
                                                "Fuel 74 (1995) 1812-1822, valeurs supérieures rendues inférieures",
                                                "Fuel 74 (1995) 1812-1822, valores superiores llevados a inferiores",
                                                "Fuel 74 (1995) 1812-1822, thamani za jumla zilizogeuzwa kuwa halisi"}};
+inline constexpr Source composition_in_fuel{
+    Label{"Fuel 74 (1995) 1812-1822, elemental composition", "Fuel 74 (1995) 1812-1822, composition élémentaire",
+          "Fuel 74 (1995) 1812-1822, composición elemental", "Fuel 74 (1995) 1812-1822, muundo wa elementi"}};
 inline constexpr Source corn_cobs{Label{
     "Energies 8 (2015) 4827-4838, gross 17.72 made net by the hydrogen of Fuel 74 (1995) 1812-1822",
     "Energies 8 (2015) 4827-4838, supérieur 17,72 rendu inférieur par l’hydrogène de Fuel 74 (1995) 1812-1822",
@@ -73,6 +76,37 @@ inline constexpr Source ethanol_combustion{
           "NIST Chemistry WebBook, entalpía de combustión 1366,8 kJ/mol menos la del vapor; sin agua",
           "NIST Chemistry WebBook, enthalpia ya kuungua 1366.8 kJ/mol kutoa ya mvuke; bila maji"},
     true};
+inline constexpr Source ipcc_2006_carbon{
+    Label{"IPCC 2006 guidelines, volume 2, tables 1.2 and 1.3: carbon by energy, times energy by mass",
+          "Lignes directrices 2006 du GIEC, volume 2, tableaux 1.2 et 1.3\\u00a0: carbone par énergie, fois énergie "
+          "par masse",
+          "Directrices del IPCC de 2006, volumen 2, cuadros 1.2 y 1.3: carbono por energía, por energía por masa",
+          "Miongozo ya IPCC ya 2006, juzuu la 2, majedwali 1.2 na 1.3: kaboni kwa nishati, mara nishati kwa uzito"},
+    true};
+inline constexpr Source atomic_weights{
+    Label{"IUPAC standard atomic weights 2021, rounded as the conventional ones are",
+          "UICPA, masses atomiques standard 2021, arrondies comme les conventionnelles",
+          "IUPAC, pesos atómicos estándar de 2021, redondeados como los convencionales",
+          "IUPAC, uzito sanifu wa atomi wa 2021, uliokadiriwa kama wa kawaida"}};
+inline constexpr Source ideal_gas{Label{
+    "Ideal gas, R = 8.314462618 J/(mol K) of the SI of 2019", "Gaz parfait, R = 8,314462618 J/(mol K) du SI de 2019",
+    "Gas ideal, R = 8,314462618 J/(mol K) del SI de 2019", "Gesi kamilifu, R = 8.314462618 J/(mol K) ya SI ya 2019"}};
+inline constexpr Source carbon_balance{
+    Label{"Atoms of carbon are neither made nor lost: C = CO2 and CO",
+          "Les atomes de carbone ne se créent ni ne se perdent\\u00a0: C = CO2 et CO",
+          "Los átomos de carbono ni se crean ni se pierden: C = CO2 y CO",
+          "Atomi za kaboni hazitengenezwi wala hazipotei: C = CO2 na CO"}};
+inline constexpr Source mixed_room{
+    Label{"One well-mixed room, V dC/dt = s G - q (C - background), q = air changes × V",
+          "Une pièce bien mélangée, V dC/dt = s G - q (C - ambiante), q = renouvellements d’air × V",
+          "Una habitación bien mezclada, V dC/dt = s G - q (C - fondo), q = renovaciones de aire × V",
+          "Chumba kimoja kilichochanganyika vizuri, V dC/dt = s G - q (C - ya hewani), q = mabadilisho ya hewa × V"}};
+inline constexpr Source standard_adult{
+    Label{"FAO guidelines for woodfuel surveys (1983), factors of the standard adult",
+          "FAO, guide des enquêtes sur le bois de feu (1983), facteurs de l’adulte équivalent",
+          "FAO, guía de encuestas sobre leña (1983), factores del adulto equivalente",
+          "FAO, mwongozo wa tafiti za kuni (1983), vizidishi vya mtu mzima linganifu"},
+    true};
 inline constexpr Source handbook_heats{
     Label{"CRC Handbook of Chemistry and Physics, specific heats near 25 °C",
           "CRC Handbook of Chemistry and Physics, chaleurs massiques vers 25 °C",
@@ -86,6 +120,13 @@ inline constexpr Source wax{
     Label{"Common practice, no source: 40 to 44 MJ/kg", "Usage courant, sans source\u00a0: 40 à 44 MJ/kg",
           "Práctica común, sin fuente: 40 a 44 MJ/kg", "Desturi ya kawaida, bila chanzo: 40 hadi 44 MJ/kg"},
     true};
+inline constexpr Source least_squares{
+    Label{"Linear least squares, checked with the Norris set of NIST StRD",
+          "Moindres carrés linéaires, vérifiés avec la série Norris du NIST StRD",
+          "Mínimos cuadrados lineales, comprobados con la serie Norris de NIST StRD",
+          "Miraba midogo kabisa ya mstari, ikikaguliwa kwa seti ya Norris ya NIST StRD"}};
+inline constexpr Source common_practice{Label{"Common practice, no source", "Usage courant, sans source",
+                                              "Práctica común, sin fuente", "Desturi ya kawaida, bila chanzo"}};
 inline constexpr Source definition{
     Label{"Definition of the quantity", "Définition de la grandeur", "Definición de la magnitud", "Fasili ya kiasi"}};
 inline constexpr Source lumped_heating{

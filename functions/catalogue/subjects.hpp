@@ -10,6 +10,8 @@ std::span<Function const> moisture_of_fuel();
 std::span<Function const> fuel();
 std::span<Function const> performance();
 std::span<Function const> standard_boil_time();
+std::span<Function const> emissions();
+std::span<Function const> households();
 std::span<Function const> temperature_log();
 std::span<Function const> repeated_runs();
 std::span<Function const> comparisons();

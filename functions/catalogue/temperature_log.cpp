@@ -16,13 +16,6 @@ using namespace arguments;
 using namespace log_examples;
 using namespace sources;
 
-constexpr Source least_squares{Label{"Linear least squares, checked with the Norris set of NIST StRD",
-                                     "Moindres carrés linéaires, vérifiés avec la série Norris du NIST StRD",
-                                     "Mínimos cuadrados lineales, comprobados con la serie Norris de NIST StRD",
-                                     "Miraba midogo kabisa ya mstari, ikikaguliwa kwa seti ya Norris ya NIST StRD"}};
-constexpr Source common_practice{Label{"Common practice, no source", "Usage courant, sans source",
-                                       "Práctica común, sin fuente", "Desturi ya kawaida, bila chanzo"}};
-
 constexpr Function functions[] = {
     {.name = "TIMEAT",
      .stored = "timeAt",

@@ -1,6 +1,7 @@
 #include "functions/diagnosis/log_remarks.hpp"
 
 #include "functions/diagnosis/boil_limits.hpp"
+#include "functions/diagnosis/ceiling.hpp"
 #include "functions/kernels/log/answers.hpp"
 #include "functions/words/sentences.hpp"
 #include "functions/words/speaker.hpp"
@@ -121,9 +122,12 @@ Remarks remark_on_time_mean(Given const& given, Language language) {
     Speaker const say(language);
     Readings const readings = read_log(*given.columns[0], *given.columns[1]);
     TimeMean const mean = time_mean(readings.log, given.numbers[0], given.numbers[1]);
-    return {{},
-            {say(sentences::mean_of_readings,
-                 {{"count", std::to_string(mean.readings)}, {"minutes", say.hundredths(mean.longest_gap)}})}};
+    Sentences said{say(sentences::mean_of_readings,
+                       {{"count", std::to_string(mean.readings)}, {"minutes", say.hundredths(mean.longest_gap)}})};
+    if (Ceiling const ceiling = ceiling_of(readings.log); ceiling.count > 0)
+        said.push_back(say(sentences::log_at_ceiling,
+                           {{"reading", say.number(ceiling.reading)}, {"minutes", say.hundredths(ceiling.minutes)}}));
+    return {{}, std::move(said)};
 }
 
 Remarks remark_on_heat_loss(Given const& given, Language language) {

@@ -6,6 +6,7 @@
 #include "functions/catalogue/performance_tier.hpp"
 #include "functions/explain/slips.hpp"
 #include "functions/kernels/atmosphere.hpp"
+#include "functions/kernels/gas.hpp"
 #include "functions/words/sentences.hpp"
 
 #include <algorithm>
@@ -67,6 +68,13 @@ public:
     bool chooses(std::string_view name, std::string_view option) const {
         std::string const* const text = std::get_if<std::string>(value_of(name));
         return text != nullptr && same_name(*text, option);
+    }
+    /// Whether nothing was given for it, or an empty cell where 0 cannot be.
+    bool leaves_out(std::string_view name) const {
+        Value const* const value = value_of(name);
+        double const* const number = value != nullptr ? std::get_if<double>(value) : nullptr;
+        return value == nullptr || std::holds_alternative<std::monostate>(*value) ||
+               (number != nullptr && *number == 0);
     }
     bool names_a_fuel_as_fired() const {
         for (std::size_t i = 0; i < function.arguments.size(); ++i)
@@ -197,7 +205,7 @@ bool much_evaporated(Arguments const& n) {
 }
 
 bool much_char(Arguments const& n) {
-    return n["net char"] > 0.3 * burned_of(n) * (1 - n["moisture"]);
+    return n["net char"] > 0.3 * first_given(burned_of(n) * (1 - n["moisture"]), n["dry mass"]);
 }
 
 bool boil_time_is_odd(Arguments const& n) {
@@ -242,6 +250,33 @@ bool scatter_is_in_per_cent(Arguments const& n) {
     return n["coefficient of variation"] > 0.5 || n["smallest change"] == 1.0;
 }
 
+bool pressure_of_gas_is_left_out(Arguments const& n) {
+    return n.function_name() == "GASCONCENTRATION" && n.leaves_out("air pressure");
+}
+
+bool carbon_dioxide_is_in_per_cent(Arguments const& n) {
+    constexpr double carbon_dioxide = kernels::molecule::carbon_dioxide;
+    return std::abs(n["gas"] - carbon_dioxide) < 0.01 && n["parts per million"] < 100;
+}
+
+bool filter_gain_is_in_grams(Arguments const& n) {
+    return n["filter gain"] < 0.02;
+}
+
+/// As grams, that is: no fuel gives more carbon dioxide than pure carbon would.
+bool emission_is_in_milligrams(Arguments const& n) {
+    return n.function_name() == "EMISSIONFACTOR" &&
+           n["mass emitted"] > n["dry mass"] * kernels::molecule::carbon_dioxide / kernels::atom::carbon;
+}
+
+bool useful_heat_is_in_megajoules(Arguments const& n) {
+    return n.function_name() == "EMISSIONPERENERGY" && n["useful heat"] < 20;
+}
+
+bool household_fuel_is_in_kilograms(Arguments const& n) {
+    return n.function_name() == "FUELPERSTANDARDADULT" && n["dry mass"] < 20 * n["days"] * n["standard adults"];
+}
+
 bool tier_needs_uncertainty(Arguments const& n) {
     if (n.function_name() != "PERFORMANCETIER")
         return false;
@@ -277,6 +312,12 @@ constexpr Combination combinations[] = {
     {corrected_twice, sentences::corrected_twice},
     {far_from_standard, sentences::far_from_standard},
     {model_is_carried_far, sentences::model_is_carried_far},
+    {pressure_of_gas_is_left_out, sentences::pressure_of_gas_is_left_out},
+    {carbon_dioxide_is_in_per_cent, sentences::carbon_dioxide_is_in_per_cent, {"parts per million"}, 10000},
+    {filter_gain_is_in_grams, sentences::filter_gain_is_in_grams, {"filter gain"}, 1000},
+    {emission_is_in_milligrams, sentences::emission_is_in_milligrams},
+    {useful_heat_is_in_megajoules, sentences::useful_heat_is_in_megajoules, {"useful heat"}, 1000},
+    {household_fuel_is_in_kilograms, sentences::household_fuel_is_in_kilograms, {"dry mass"}, 1000},
     {tier_needs_uncertainty, sentences::tier_needs_uncertainty},
     {scatter_is_in_per_cent, sentences::scatter_is_in_per_cent},
 };

@@ -44,6 +44,13 @@ constexpr ValueSlip refused[] = {
     {Measure::energy, -1e9, -1e-9, 1, 0, sentences::meant_heat_given_up},
     {Measure::energy, 1e-3, 0.99, 1000, 0, sentences::meant_megajoules},
     {Measure::power_in_kilowatts, 60.01, 60000, 0.001, 0, sentences::meant_watts},
+    {Measure::carbon_dioxide_share, 0.01, 25, 10000, 0, sentences::meant_volume_per_cent},
+    {Measure::molar_mass, 0.002, 0.2, 1000, 0, sentences::meant_kilograms_per_mole},
+    {Measure::gas_mass, 0.001, 0.9999, 1000, 0, sentences::meant_kilograms},
+    {Measure::gas_flow, 500.01, 500000, 0.001, 0, sentences::meant_litres_a_minute},
+    {Measure::gas_flow, 0.0005, 0.0499, 60, 0, sentences::meant_cubic_metres_a_second},
+    {Measure::sample_flow, 0.0001, 0.0499, 1000, 0, sentences::meant_cubic_metres_a_minute},
+    {Measure::room_volume, 5000.01, 5e6, 0.001, 0, sentences::meant_litres_of_room},
     {Measure::coverage_factor, 0.5, 0.9999, 1, 0, sentences::meant_confidence},
     {Measure::coverage_factor, 50, 99.99, 1, 0, sentences::meant_confidence_in_per_cent},
 };

@@ -7,7 +7,7 @@
 
 namespace hearthcell {
 
-std::array<Group, 9> catalogue() {
+std::array<Group, 11> catalogue() {
     return {{
         {{"Site and water", "Lieu et eau", "Lugar y agua", "Mahali na maji"}, site_and_water()},
         {{"Moisture of the fuel", "Humidité du combustible", "Humedad del combustible", "Unyevu wa fueli"},
@@ -17,10 +17,15 @@ std::array<Group, 9> catalogue() {
         {{"Boil time under standard conditions", "Temps d’ébullition dans des conditions normalisées",
           "Tiempo de ebullición en condiciones estándar", "Muda wa kuchemka katika hali sanifu"},
          standard_boil_time()},
+        {{"Emissions and the room", "Émissions et pièce", "Emisiones y la habitación", "Moshi, gesi na chumba"},
+         emissions()},
         {{"A temperature log", "Un relevé de températures", "Un registro de temperaturas", "Rekodi ya halijoto"},
          temperature_log()},
         {{"Repeated runs", "Essais répétés", "Ensayos repetidos", "Majaribio yaliyorudiwa"}, repeated_runs()},
         {{"Variants compared", "Variantes comparées", "Variantes comparadas", "Ulinganisho wa aina"}, comparisons()},
+        {{"Households and instruments", "Ménages et instruments", "Hogares e instrumentos",
+          "Kaya na vyombo vya kupimia"},
+         households()},
         {{"The record itself", "La fiche elle-même", "El registro mismo", "Rekodi yenyewe"}, the_record()},
     }};
 }

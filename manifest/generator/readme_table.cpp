@@ -38,10 +38,11 @@ void write_readme_table(std::ostream& out) {
 }
 
 void write_readme_names(std::ostream& out) {
-    out << "\n### Names\n\nWhere a calorific value or a specific heat is wanted, one of these names will do, in any of "
-           "four "
-           "languages; letter\ncase, accents, blanks and hyphens do not matter. A word that fits several rows is "
-           "refused.\n";
+    out << "\n### Names\n\nWhere a calorific value, a specific heat, a molar mass or a share of carbon is wanted, one "
+           "of "
+           "these names will do, in\nany of four languages; letter case, accents, blanks and hyphens do not matter. A "
+           "word "
+           "that fits several rows is refused.\n";
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
             for (Argument const& argument : function.arguments)

@@ -165,9 +165,12 @@ TEST(ExplainNames, WhatANameStandsForIsSaidWithItsSource) {
 
 TEST(ExplainNames, ANameByItselfIsExplained) {
     auto const asked = [](char const* name) { return in_words(called("EXPLAIN", {name})); };
-    EXPECT_EQ(asked("Charbon de bois"),
-              "\"\"charcoal\" stands for 29.5 MJ/kg, net; taken as dry, to be checked: IPCC 2006 "
-              "guidelines, volume 2, table 1.2 (from memory).\"");
+    EXPECT_EQ(
+        asked("Charbon de bois"),
+        "\"\"charcoal\" stands for 29.5 MJ/kg, net; taken as dry, to be checked: IPCC 2006 "
+        "guidelines, volume 2, table 1.2 (from memory). \"charcoal\" stands for 0.9, carbon in the dry fuel, with "
+        "its ash: IPCC 2006 guidelines, volume 2, tables 1.2 and 1.3: carbon by energy, times energy by mass (from "
+        "memory).\"");
     EXPECT_EQ(reason("EXPLAIN", {"bark"}), Reason::ambiguous_name);
     EXPECT_EQ(reason("EXPLAIN", {"charcoal", 3}), Reason::unknown_name); // no function of that name
     EXPECT_EQ(reason("EXPLAIN", {"old boots"}), Reason::unknown_name);

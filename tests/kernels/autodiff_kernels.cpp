@@ -1,6 +1,8 @@
 #include "kernels/autodiff_kernels.hpp"
 
 #include "functions/kernels/boil_time.hpp"
+#include "functions/kernels/gas.hpp"
+#include "functions/kernels/household.hpp"
 #include "functions/kernels/performance.hpp"
 #include "functions/kernels/saturation.hpp"
 
@@ -61,6 +63,18 @@ std::map<std::string_view, AutodiffKernel> const& autodiff_kernels() {
         {"SIMMERENERGY",
          [](Autodiff const* x, Choice const*) { return kernels::simmer_energy(x[0], x[1], x[2], x[3]); }},
         {"TURNDOWN", [](Autodiff const* x, Choice const*) { return x[0] / x[1]; }},
+        {"GASCONCENTRATION",
+         [](Autodiff const* x, Choice const*) { return kernels::gas_concentration(x[0], x[1], x[2], x[3]); }},
+        {"FUELCARBON", [](Autodiff const* x, Choice const*) { return kernels::fuel_carbon(x[0], x[1], x[2], x[3]); }},
+        {"FILTEREMISSION",
+         [](Autodiff const* x, Choice const*) { return kernels::filter_emission(x[0], x[1], x[2], x[3]); }},
+        {"EMISSIONFACTOR", [](Autodiff const* x, Choice const*) { return kernels::per_thousand(x[0], x[1]); }},
+        {"EMISSIONPERENERGY", [](Autodiff const* x, Choice const*) { return kernels::per_thousand(x[0], x[1]); }},
+        {"EMISSIONRATE", [](Autodiff const* x, Choice const*) { return x[0] / x[1]; }},
+        {"STANDARDADULTS",
+         [](Autodiff const* x, Choice const*) { return kernels::standard_adults(x[0], x[1], x[2], x[3]); }},
+        {"FUELPERSTANDARDADULT",
+         [](Autodiff const* x, Choice const*) { return kernels::fuel_per_adult(x[0], x[1], x[2]); }},
         {"NORMALBOILTIME", [](Autodiff const* x,
                               Choice const*) { return kernels::normal_boil_time(x[0], x[1], x[2], x[3], x[4], x[5]); }},
         {"MODELBOILTIME",

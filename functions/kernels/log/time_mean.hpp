@@ -9,6 +9,7 @@ namespace hearthcell::kernels {
 struct TimeMean {
     Reason reason = Reason::none;
     double mean = 0;
+    double minutes = 0;       ///< of the stretch
     std::size_t readings = 0; ///< within the stretch
     double longest_gap = 0;   ///< min
 };
@@ -30,7 +31,7 @@ inline TimeMean time_mean(Log log, double from, double to) {
         return {Reason::to_not_above_from};
     if (first < log.front().minute || last > log.back().minute)
         return {Reason::stretch_beyond_log};
-    TimeMean result;
+    TimeMean result{.minutes = last - first};
     Reading previous{first, value_at(log, first)};
     double area = 0; // above the first value, so that a large one takes no digits
     double const base = previous.temperature;
