@@ -10,6 +10,7 @@
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellSeries.hpp>
+#include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -166,6 +167,23 @@ TextRows Sheet::shown_rows(std::string const& address) const {
 
 int Sheet::error(std::string const& address) const {
     return asking("reading " + address, [&] { return static_cast<int>(cell(address)->getError()); });
+}
+
+std::vector<std::string> Sheet::choices(std::string const& address) const {
+    return asking("reading the choices of " + address, [&] {
+        Reference<css::beans::XPropertySet> validation;
+        as<css::beans::XPropertySet>(range(address))->getPropertyValue("Validation") >>= validation;
+        std::string const list = narrow(as<css::sheet::XSheetCondition>(validation)->getFormula1());
+        std::vector<std::string> words; // "one";"two"
+        for (std::size_t from = list.find('"'); from != std::string::npos; from = list.find('"', from)) {
+            std::size_t const to = list.find('"', from + 1);
+            if (to == std::string::npos)
+                break;
+            words.push_back(list.substr(from + 1, to - from - 1));
+            from = to + 1;
+        }
+        return words;
+    });
 }
 
 std::string Sheet::name() const {

@@ -42,6 +42,8 @@ public:
     [[nodiscard]] std::string shown(std::string const& address) const;   // as displayed, with its number format
     [[nodiscard]] TextRows shown_rows(std::string const& range) const;
     [[nodiscard]] int error(std::string const& address) const; // 0: none
+    /// The words that a cell lets one choose from, in their order.
+    [[nodiscard]] std::vector<std::string> choices(std::string const& address) const;
 
     [[nodiscard]] std::string name() const;
 

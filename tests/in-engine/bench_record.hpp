@@ -8,22 +8,40 @@
 
 namespace hearthcell::tests {
 
+inline constexpr std::array<char const*, 4> methods{"properties", "ISO 19867-1", "WBT 4.2.3", "WBT 3"};
+
 class BenchRecord : public testing::TestWithParam<std::string_view> {
 protected:
     void fill_in() {
         fill(workbook, demo_data("bench-record"));
         workbook.recalculate();
     }
-    /// The cell of a reading of a run, 1 to 10, by what stands over the reading in English.
+    /// The cell of a reading of a run, 1 to 15, by what stands before it in English.
     [[nodiscard]] static std::string reading(std::string const& name, int run) {
-        static std::map<std::string, char> const columns{{"pot empty", 'B'},   {"pot and water at start", 'C'},
-                                                         {"water start", 'D'}, {"wood laid out", 'E'},
-                                                         {"water end", 'F'},   {"pot and water at end", 'G'},
-                                                         {"wood left", 'H'},   {"net char", 'I'},
-                                                         {"air", 'J'},         {"boil began", 'K'},
-                                                         {"fire out", 'L'}};
-        return columns.at(name) + std::to_string(17 + run);
+        static std::map<std::string, int> const rows{{"start or level", 9},
+                                                     {"moisture, first reading", 10},
+                                                     {"air", 13},
+                                                     {"pot empty, with lid and probe", 15},
+                                                     {"pot and water at start", 16},
+                                                     {"water start", 17},
+                                                     {"wood laid out", 18},
+                                                     {"firelighter", 20},
+                                                     {"char tray empty", 21},
+                                                     {"fire lit", 23},
+                                                     {"water added", 24},
+                                                     {"energy of the fan", 26},
+                                                     {"boil began", 27},
+                                                     {"fire out", 28},
+                                                     {"water end", 30},
+                                                     {"pot and water at end", 31},
+                                                     {"wood left", 32},
+                                                     {"char and tray", 33}};
+        return char('B' + run) + std::to_string(rows.at(name));
     }
+    /// What is typed as the reason for which a run does not count.
+    [[nodiscard]] static std::string reason(int run) { return "B" + std::to_string(35 + run); }
+    /// A row of the sheets Readings and Results.
+    [[nodiscard]] static std::string in_row(char column, int run) { return column + std::to_string(7 + run); }
     [[nodiscard]] static std::string said_here(std::string const& english) {
         return said(english, GetParam(), "bench-record");
     }
@@ -35,8 +53,9 @@ protected:
         return text;
     }
     /// What the record answers to 'may I empty the pot?' for a run.
-    [[nodiscard]] std::string answer(int run) const { return bench.shown("B" + std::to_string(29 + run)); }
+    [[nodiscard]] std::string answer(int run) const { return bench.shown("I" + std::to_string(35 + run)); }
 
+    void use(char const* method) { stove.text("L6", method); }
     void no_errors() const {
         for (int sheet = 0; sheet < workbook.sheets(); ++sheet)
             EXPECT_EQ(errors_on(workbook, sheet), "") << workbook.sheet(sheet).name();
@@ -44,7 +63,9 @@ protected:
 
     Document workbook =
         Document::open(office_with_package(), template_file(GetParam(), "bench-record"), office::Access::read_write);
-    Sheet bench = workbook.sheet(0);
+    Sheet stove = workbook.sheet(0), bench = workbook.sheet(2), heating = workbook.sheet(3),
+          readings = workbook.sheet(4), results = workbook.sheet(5), levels = workbook.sheet(6),
+          uncertainty = workbook.sheet(7);
 };
 
 } // namespace hearthcell::tests

@@ -18,6 +18,7 @@
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -148,6 +149,26 @@ std::string errors_on(office::Document const& workbook, int place) {
     return office::asking("looking for errors", [&] {
         Reference<css::sheet::XCellRangesQuery> const query(sheet_of(workbook, place), UNO_QUERY_THROW);
         return narrow(query->queryFormulaCells(css::sheet::FormulaResult::ERROR)->getRangeAddressesAsString());
+    });
+}
+
+bool has_formulas(office::Document const& workbook, int place) {
+    return office::asking("looking for formulas", [&] {
+        return cells_that_hold(sheet_of(workbook, place), css::sheet::CellFlags::FORMULA)->getCells()->hasElements();
+    });
+}
+
+std::vector<int> heights_of_rows(office::Document const& workbook, int place, int rows) {
+    return office::asking("measuring rows", [&] {
+        Reference<css::table::XColumnRowRange> const sheet(sheet_of(workbook, place), UNO_QUERY_THROW);
+        std::vector<int> heights;
+        for (int row = 0; row < rows; ++row) {
+            sal_Int32 height = 0;
+            Reference<css::beans::XPropertySet>(sheet->getRows()->getByIndex(row), UNO_QUERY_THROW)
+                ->getPropertyValue("Height") >>= height;
+            heights.push_back(height);
+        }
+        return heights;
     });
 }
 

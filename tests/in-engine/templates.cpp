@@ -78,17 +78,30 @@ double number_named(office::Document const& workbook, std::string const& name) {
     return 0;
 }
 
-int pages_of(std::filesystem::path const& pdf) {
-    auto const log = std::filesystem::path(pdf).replace_extension(".txt");
-    office::Process reader("/usr/bin/pdfinfo", {pdf.string()}, log);
+namespace {
+
+std::string said_by(char const* program, std::vector<std::string> const& arguments, std::filesystem::path const& log) {
+    office::Process reader(program, arguments, log);
     if (reader.wait(std::chrono::seconds(20)) != 0)
-        return -1;
+        return "";
     std::ifstream stream(log);
     std::ostringstream all;
     all << stream.rdbuf();
-    std::string const text = all.str();
+    return all.str();
+}
+
+} // namespace
+
+int pages_of(std::filesystem::path const& pdf) {
+    auto const text = said_by("/usr/bin/pdfinfo", {pdf.string()}, std::filesystem::path(pdf).replace_extension(".txt"));
     std::smatch match;
     return std::regex_search(text, match, std::regex("Pages:\\s+(\\d+)")) ? std::stoi(match[1]) : -1;
+}
+
+std::string text_of_page(std::filesystem::path const& pdf, int page) {
+    std::string const number = std::to_string(page);
+    return said_by("/usr/bin/pdftotext", {"-f", number, "-l", number, pdf.string(), "-"},
+                   std::filesystem::path(pdf).replace_extension(".txt"));
 }
 
 } // namespace hearthcell::tests

@@ -41,6 +41,12 @@ std::string footer_of(office::Document const& workbook, int sheet);
 /// The cells of a sheet that show an error; empty when none does.
 std::string errors_on(office::Document const& workbook, int sheet);
 
+/// A sheet without is for the pen: it works nothing out, and says nothing of Hearthcell.
+bool has_formulas(office::Document const& workbook, int sheet);
+
+/// The heights of the first rows of a sheet, in hundredths of a millimetre.
+std::vector<int> heights_of_rows(office::Document const& workbook, int sheet, int rows);
+
 /// What is wrong with the protection of a sheet, empty when nothing is: formulas are locked, a number that a person
 /// types has a validation with a message, and no password is needed to lift it (which this does).
 std::string faults_of_protection(office::Document const& workbook, int sheet);
@@ -49,5 +55,8 @@ std::string faults_of_protection(office::Document const& workbook, int sheet);
 double number_named(office::Document const& workbook, std::string const& name);
 
 int pages_of(std::filesystem::path const& pdf);
+
+/// What stands on one page of a PDF.
+std::string text_of_page(std::filesystem::path const& pdf, int page);
 
 } // namespace hearthcell::tests
