@@ -19,7 +19,11 @@ TEST_P(TheBenchRecord, GivesTheMeansOfItsRuns) {
     EXPECT_NEAR(number_named(workbook, "efficiency"), 0.2424457, 1e-5); // two formulations of the latent heat
     EXPECT_NEAR(number_named(workbook, "boil_time"), 28.1, 1e-6);       // (28 1/3 + 27 2/3 + 28 5/6 + 28 1/6 + 27.5)/5
     EXPECT_NEAR(number_named(workbook, "specific_fuel"), 105.56429, 1e-5);
-    EXPECT_EQ(heating.shown("F33"), "nothing to remark");
+    std::map<std::string_view, std::string> const nothing{{"en", "nothing to remark"},
+                                                          {"fr", "rien à remarquer"},
+                                                          {"es", "nada que observar"},
+                                                          {"sw", "hakuna la kusema"}};
+    EXPECT_EQ(heating.shown("F33"), nothing.at(GetParam()));
 }
 
 TEST_P(TheBenchRecord, CountsInItsEfficiencyTheFireOfItsFirepower) {
@@ -95,7 +99,10 @@ TEST_P(TheBenchRecord, LeavesARunThatIsNotCompleteOutOfItsResults) {
 TEST_P(TheBenchRecord, KeepsATimeThatCannotBeReadAsAnErrorAndExplainsIt) {
     bench.text(reading("boil began", 1), "1:75");
     EXPECT_EQ(results.value(in_row('B', 1)), CellValue(not_a_result));
-    EXPECT_EQ(answer(1), "time is \"1:75\", but minutes and seconds that follow a larger unit end at 59.");
+    if (GetParam() == "en") {
+        EXPECT_EQ(answer(1), "time is \"1:75\", but minutes and seconds that follow a larger unit end at 59.");
+    }
+    EXPECT_NE(answer(1).find("1:75"), std::string::npos) << answer(1);
     bench.text(reading("boil began", 1), "31:40"); // the fire was out after 30:00
     EXPECT_EQ(answer(1), said_here("The boil began after the fire was out: check both times."));
 }

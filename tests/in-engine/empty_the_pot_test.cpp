@@ -154,7 +154,7 @@ TEST_P(MayIEmptyThePot, ShowsWhatExplainFindsOddInACompleteRun) {
     type_the_char(36);
     type("boil began", "2:10");
     type("fire out", "4:00");
-    EXPECT_EQ(answer(6).find(said_here("Look again before you empty it. ") + "Odd:"), 0U) << answer(6);
+    EXPECT_EQ(answer(6).find(said_here("Look again before you empty it. ") + said_here("Odd:")), 0U) << answer(6);
     stove.text("C9", ""); // the altitude
     EXPECT_EQ(answer(6), said_here("The readings are all there, but stove, place, fuel or settings on the first sheet "
                                    "are not filled yet."));
