@@ -42,10 +42,6 @@ Failure no_such_name(std::size_t count) {
     return {count == 0 ? Reason::unknown_name : Reason::ambiguous_name, 0};
 }
 
-} // namespace
-
-namespace {
-
 std::string no_such_language(std::string_view code) {
     std::string list;
     for (Language const language : languages)
@@ -82,16 +78,18 @@ Outcome answer_explain(std::span<Value const> given) {
 }
 
 Outcome answer_source(std::span<Value const> given) {
-    Speaker const say(Language::english);
-    std::string const& name = std::get<std::string>(given[0]);
-    if (Function const* function = find_function(name)) {
+    NameAsked const asked = read_name_asked(std::get<std::string>(given[0]));
+    if (!asked.is_known || asked.for_check)
+        return no_such_name(0);
+    Speaker const say(asked.language);
+    if (Function const* function = find_function(asked.name)) {
         std::string text;
         for (Source const& source : function->sources)
             text += (text.empty() ? "" : "; ") + cited(say, source);
         return text;
     }
     auto const [said, most] =
-        find_in_tables(name, "; ", [&](Named const& row, Measure) { return cited(say, row.source); });
+        find_in_tables(asked.name, "; ", [&](Named const& row, Measure) { return cited(say, row.source); });
     return most == 1 ? Outcome(said) : Outcome(no_such_name(most));
 }
 

@@ -2,6 +2,7 @@
 
 #include "functions/words/sentence.hpp"
 #include "tests/support/asking.hpp"
+#include "tests/support/calls.hpp"
 
 namespace hearthcell::tests {
 namespace {
@@ -75,6 +76,15 @@ TEST(ExplainLanguages, FunctionsAboutFunctionsPassTheLanguageOn) {
         asked("UNCERTAINTY:fr", {std::string("DRYMASS"), column({520.0, 14.0}), column({2.0, 0.01})});
     EXPECT_TRUE(inner.starts_with("STOVE.DRYMASS ne donne aucun résultat avec ces valeurs\u00a0: «\u00a0humidité"))
         << inner;
+}
+
+TEST(SourceLanguages, AreAskedForLikeThoseOfEXPLAIN) {
+    EXPECT_EQ(in_words(ask("SOURCE", {std::string("charcoal:fr")})),
+              "\"Lignes directrices 2006 du GIEC, volume 2, tableau 1.2 (de mémoire)\"");
+    EXPECT_EQ(in_words(ask("SOURCE", {std::string("WETBASIS:es")})),
+              "\"Definición de la magnitud; ISO 18134-1, método de secado en horno (de memoria)\"");
+    EXPECT_EQ(failure_in(ask("SOURCE", {std::string("charcoal:de")})).reason, Reason::unknown_name);
+    EXPECT_EQ(failure_in(ask("SOURCE", {std::string("charcoal:check")})).reason, Reason::unknown_name);
 }
 
 TEST(LogCheckLanguages, AreAskedForByTheLastArgument) {

@@ -2,6 +2,8 @@
 
 #include "comparison_template.hpp"
 
+#include "functions/words/sentences.hpp"
+
 namespace hearthcell::tests {
 namespace {
 
@@ -128,8 +130,7 @@ TEST_P(ComparisonTemplate, ExplainsAnErrorAndCountsMoreRunsThanTheChartHolds) {
     for (int row = first_run; row <= last_run; ++row)
         runs.number(cell('D', row), 100);
     EXPECT_EQ(comparison.value("G10"), CellValue(not_a_result));
-    EXPECT_EQ(summary.shown("A7"), "The runs of each series are all the same: without any scatter there is nothing to "
-                                   "judge a difference by.");
+    EXPECT_EQ(summary.shown("A7"), sentences::of(Reason::no_scatter).in(language_of(GetParam())));
     for (int row = 31; row < 41; ++row) {
         runs.text(cell('B', row), ribbed);
         runs.number(cell('E', row), 25 + row % 3);
