@@ -93,7 +93,7 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::answer_carbon_balance, diagnosis::remark_on_carbon_balance},
      .equations = {Label{"modified combustion efficiency e = CO2/(CO2 + CO), both above their background; CO2 = C e "
                          "44.009/12.011, CO = C (1 - e) 28.010/12.011",
-                         "rendement de combustion modifié e = CO2/(CO2 + CO), tous deux au-dessus de l’ambiant\\u00a0; "
+                         "rendement de combustion modifié e = CO2/(CO2 + CO), tous deux au-dessus de l’ambiant\u00a0; "
                          "CO2 = C e 44,009/12,011, CO = C (1 - e) 28,010/12,011",
                          "rendimiento de combustión modificado e = CO2/(CO2 + CO), ambos por encima del fondo; CO2 = C "
                          "e 44,009/12,011, CO = C (1 - e) 28,010/12,011",
@@ -221,8 +221,8 @@ constexpr Function functions[] = {
      .equations = {Label{
          "background + s G/q × (1 - e^-x), q = air changes × volume, x = air changes × time; as a mean background + s "
          "G/q × (1 - (1 - e^-x)/x); in the long run background + s G/q",
-         "ambiante + s G/q × (1 - e^-x), q = renouvellements × volume, x = renouvellements × durée\\u00a0; en moyenne "
-         "ambiante + s G/q × (1 - (1 - e^-x)/x)\\u00a0; à la longue ambiante + s G/q",
+         "ambiante + s G/q × (1 - e^-x), q = renouvellements × volume, x = renouvellements × durée\u00a0; en moyenne "
+         "ambiante + s G/q × (1 - (1 - e^-x)/x)\u00a0; à la longue ambiante + s G/q",
          "fondo + s G/q × (1 - e^-x), q = renovaciones × volumen, x = renovaciones × tiempo; de media fondo + s G/q × "
          "(1 - (1 - e^-x)/x); a la larga fondo + s G/q",
          "hewani + s G/q × (1 - e^-x), q = mabadilisho × ujazo, x = mabadilisho × muda; kwa wastani hewani + s G/q × "

@@ -69,7 +69,7 @@ constexpr Function functions[] = {
      .kernel = Columnar{kernels::answer_corrected_reading, diagnosis::remark_on_correction},
      .equations = {Label{"the least-squares line of true over indicated values; where only one truth is known, reading "
                          "+ mean of (true - indicated)",
-                         "la droite des moindres carrés des valeurs vraies selon les indiquées\\u00a0; si une seule "
+                         "la droite des moindres carrés des valeurs vraies selon les indiquées\u00a0; si une seule "
                          "vérité est connue, mesure + moyenne de (vraie - indiquée)",
                          "la recta de mínimos cuadrados de los valores verdaderos según los indicados; si solo se "
                          "conoce una verdad, lectura + media de (verdadero - indicado)",

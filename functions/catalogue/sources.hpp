@@ -78,7 +78,7 @@ inline constexpr Source ethanol_combustion{
     true};
 inline constexpr Source ipcc_2006_carbon{
     Label{"IPCC 2006 guidelines, volume 2, tables 1.2 and 1.3: carbon by energy, times energy by mass",
-          "Lignes directrices 2006 du GIEC, volume 2, tableaux 1.2 et 1.3\\u00a0: carbone par énergie, fois énergie "
+          "Lignes directrices 2006 du GIEC, volume 2, tableaux 1.2 et 1.3\u00a0: carbone par énergie, fois énergie "
           "par masse",
           "Directrices del IPCC de 2006, volumen 2, cuadros 1.2 y 1.3: carbono por energía, por energía por masa",
           "Miongozo ya IPCC ya 2006, juzuu la 2, majedwali 1.2 na 1.3: kaboni kwa nishati, mara nishati kwa uzito"},
@@ -91,11 +91,10 @@ inline constexpr Source atomic_weights{
 inline constexpr Source ideal_gas{Label{
     "Ideal gas, R = 8.314462618 J/(mol K) of the SI of 2019", "Gaz parfait, R = 8,314462618 J/(mol K) du SI de 2019",
     "Gas ideal, R = 8,314462618 J/(mol K) del SI de 2019", "Gesi kamilifu, R = 8.314462618 J/(mol K) ya SI ya 2019"}};
-inline constexpr Source carbon_balance{
-    Label{"Atoms of carbon are neither made nor lost: C = CO2 and CO",
-          "Les atomes de carbone ne se créent ni ne se perdent\\u00a0: C = CO2 et CO",
-          "Los átomos de carbono ni se crean ni se pierden: C = CO2 y CO",
-          "Atomi za kaboni hazitengenezwi wala hazipotei: C = CO2 na CO"}};
+inline constexpr Source carbon_balance{Label{"Atoms of carbon are neither made nor lost: C = CO2 and CO",
+                                             "Les atomes de carbone ne se créent ni ne se perdent\u00a0: C = CO2 et CO",
+                                             "Los átomos de carbono ni se crean ni se pierden: C = CO2 y CO",
+                                             "Atomi za kaboni hazitengenezwi wala hazipotei: C = CO2 na CO"}};
 inline constexpr Source mixed_room{
     Label{"One well-mixed room, V dC/dt = s G - q (C - background), q = air changes × V",
           "Une pièce bien mélangée, V dC/dt = s G - q (C - ambiante), q = renouvellements d’air × V",
