@@ -141,9 +141,10 @@ TEST(ABound, OfTheSizeOfFilesIsListedOrSaid) {
     EXPECT_EQ(none.status, 2);
     EXPECT_NE(none.complained.find("File too large"), std::string::npos) << none.complained;
     EXPECT_EQ(none.left_behind, Words{});
+    // Room for what the package holds, and none for a longer copy.
     write_odf(good_workbook(1), folder / "long.fods");
-    std::ofstream(folder / "long.fods", std::ios::app) << std::string(3 << 20, ' ');
-    Ended const one = run("file size", words, {.limits = {{RLIMIT_FSIZE, 2 << 20}}});
+    std::ofstream(folder / "long.fods", std::ios::app) << std::string(12 << 20, ' ');
+    Ended const one = run("file size", words, {.limits = {{RLIMIT_FSIZE, 8 << 20}}});
     EXPECT_EQ(one.status, 1) << one.complained;
     EXPECT_EQ(only_problem(one).at("file"), "long.fods");
     EXPECT_EQ(only_problem(one).at("reason"), "output not written");
