@@ -20,7 +20,7 @@ using rtl::OUString;
 namespace hearthcell::sharing {
 namespace {
 
-OUString name_of(sal_Int32 column, sal_Int32 row) {
+OUString cell_name(sal_Int32 column, sal_Int32 row) {
     return office::wide(formulas::cell_name(column, row));
 }
 
@@ -31,7 +31,7 @@ OUString KeptCell::note(OUString const& edition) const {
     if (speaks_for == 1 && error != 0 && !error_constant(error))
         words += "\n" + error_shown;
     if (speaks_for > 1)
-        words += "\n" + name_of(column, row) + ":" + name_of(column, row + speaks_for - 1);
+        words += "\n" + cell_name(column, row) + ":" + cell_name(column, row + speaks_for - 1);
     return words + "\n" + edition;
 }
 

@@ -8,7 +8,7 @@ namespace hearthcell::generator::guide {
 namespace {
 
 // Title, verdict, status, introduction, edition and heading stand above.
-constexpr int rows_above = 6;
+constexpr int rows_above_list = 6;
 
 std::string cell(char column, int row) {
     return std::string("[.") + column + std::to_string(row) + "]";
@@ -77,7 +77,7 @@ int IndexRows::total() const {
 
 int IndexRows::of_subject(std::size_t group) const {
     auto const groups = catalogue();
-    int row = rows_above + 1;
+    int row = rows_above_list + 1;
     for (std::size_t before = 0; before < group; ++before)
         row += 1 + int(groups[before].functions.size());
     return row;
