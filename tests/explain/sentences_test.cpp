@@ -1,6 +1,7 @@
 // Every sentence that a cell can say, in every language: its words, its places and its signs.
 
 #include "functions/words/sentences.hpp"
+#include "functions/words/speaker.hpp"
 #include "support/lint.hpp"
 #include "support/terms_kept.hpp"
 #include "support/words_shut_out.hpp"
@@ -8,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace hearthcell::tests {
@@ -103,6 +105,21 @@ TEST(Sentences, WriteDecimalsAsTheirLanguageDoes) {
         for (Language const language : {Language::english, Language::swahili})
             EXPECT_FALSE(has_decimal(named.sentence.in(language), ',')) << named.sentence.in(language);
     }
+}
+
+TEST(Speaker, FillsPlacesOnceAndLeavesThoseThatItIsGivenNothingFor) {
+    Speaker const say(Language::french);
+    EXPECT_EQ(say(sentences::in_row, {{"row", "{row}"}}), " à la ligne {row}"); // as someone typed it
+    EXPECT_EQ(say(sentences::in_row), " à la ligne {row}");
+    EXPECT_EQ(say(sentences::fine), "Bien.");
+}
+
+TEST(Speaker, WritesNumbersAsTheLanguageDoes) {
+    EXPECT_EQ(Speaker(Language::english).number(95.85034), "95.8503");
+    EXPECT_EQ(Speaker(Language::french).number(95.85034), "95,8503");
+    EXPECT_EQ(Speaker(Language::spanish).tenths(-0.25), "-0,3");
+    EXPECT_EQ(Speaker(Language::swahili).hundredths(31.666), "31.67");
+    EXPECT_EQ(Speaker(Language::french).number(std::nan("")), "pas un nombre");
 }
 
 TEST(Sentences, AreSaidInOneWayEach) {

@@ -100,6 +100,17 @@ TEST(ExplainSlips, WoodTooWetAndATurnDownThatIsNone) {
     EXPECT_TRUE(explained("TURNDOWN", {4.5, 4}).starts_with("Fine"));
 }
 
+TEST(ExplainSlips, UnitsAThousandfoldAndWeighingsThatChangedPlaces) {
+    expect_words({
+        {"BOILINGPOINTAT", {84500}, "84500 Pa would be 845 hPa."},
+        {"POTHEAT", {1000, 897, 20, 95}, "897 J/(kg K) would be 0.897 kJ/(kg K)."},
+        {"USEFULHEAT",
+         {5000, 20, 95, omitted, -250},
+         "mass evaporated is -250, outside 0 to 500000 g. Water does not gain mass over a fire;"},
+        {"DRYMASS", {600, 0.005}, "moisture 0.005 is drier than wood in any air; 0.005 is 0.5 %."},
+    });
+}
+
 TEST(ExplainSlips, ALoneNumberInTimes) {
     expect_words({
         {"MINUTES",
