@@ -96,6 +96,20 @@ bool is_open(Surroundings const& surroundings, OUString const& url) {
     return false;
 }
 
+Reference<css::sheet::XSpreadsheetDocument> document_of(Reference<css::frame::XFrame> const& frame) {
+    Reference<css::frame::XController> controller;
+    if (frame.is())
+        controller = frame->getController();
+    if (!controller.is())
+        return {};
+    return {controller->getModel(), css::uno::UNO_QUERY};
+}
+
+OUString address_of(Reference<css::uno::XInterface> const& document) {
+    Reference<css::frame::XModel> const model(document, css::uno::UNO_QUERY);
+    return model.is() ? model->getURL() : OUString();
+}
+
 HiddenSpreadsheet::HiddenSpreadsheet(Surroundings const& surroundings, OUString const& url)
     : loaded_(load(surroundings, url,
                    {option("Hidden", Any(true)),

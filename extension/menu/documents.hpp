@@ -18,6 +18,13 @@ Answer open_file(Surroundings const& surroundings, rtl::OUString const& url);
 /// Whether a document that is open in the office has its file there, by whatever name.
 bool is_open(Surroundings const& surroundings, rtl::OUString const& url);
 
+/// The spreadsheet that a frame shows; null where it shows none.
+com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument>
+document_of(com::sun::star::uno::Reference<com::sun::star::frame::XFrame> const& frame);
+
+/// Empty where it has not been saved yet.
+rtl::OUString address_of(com::sun::star::uno::Reference<com::sun::star::uno::XInterface> const& document);
+
 /// A spreadsheet that is opened out of sight and closed with this object. Macros and links stay untouched.
 class HiddenSpreadsheet {
 public:

@@ -1,5 +1,6 @@
 #include "extension/menu/run.hpp"
 
+#include "extension/menu/check_workbook.hpp"
 #include "extension/menu/copy_for_sharing.hpp"
 #include "extension/menu/dialogs.hpp"
 #include "extension/menu/documents.hpp"
@@ -34,6 +35,12 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
         return open_as_new(surroundings, templates, "campaign.ots");
     case Command::function_guide:
         return open_as_new(surroundings, "guide/", std::string(tag_of(surroundings.language).substr(0, 2)) + ".ods");
+    case Command::check_workbook:
+        return check_workbook(surroundings, false);
+    case Command::check_selection:
+        return check_workbook(surroundings, true);
+    case Command::leave_seen:
+        return leave_seen_remarks(surroundings);
     case Command::copy_for_sharing:
         return copy_for_sharing(surroundings, target);
     case Command::recalculate_folder:

@@ -3,6 +3,7 @@
 
 #include "extension/menu/documents.hpp"
 #include "extension/menu/outside_links.hpp"
+#include "extension/menu/sliced_work.hpp"
 #include "extension/sharing/freeze.hpp"
 
 #include <com/sun/star/io/XTempFile.hpp>
@@ -14,25 +15,23 @@ namespace hearthcell::menu {
 
 /// A copy for sharing in the making, part after part. One that is left off leaves nothing: the file that was asked for
 /// is written as the last thing, and all before stands in a temporary one.
-class SharedCopy {
+class SharedCopy final : public SlicedWork {
 public:
     SharedCopy(Surroundings const& surroundings,
                com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
                rtl::OUString const& target);
 
-    /// What comes next. Reading takes all that is shown at one moment, and is the only thing that needs the document.
-    enum class Step { read, open, replace, save, none };
-    [[nodiscard]] Step next() const { return next_; }
-
-    void go_on();
-
-    /// From 0 to 1.
-    [[nodiscard]] double done() const;
-
-    /// When nothing comes next.
-    [[nodiscard]] Answer const& answer() const { return answer_; }
+    void go_on() override;
+    [[nodiscard]] bool is_done() const override { return next_ == Step::none; }
+    [[nodiscard]] double done() const override;
+    [[nodiscard]] bool is_short() const override { return next_ == Step::replace; }
+    [[nodiscard]] bool is_last() const override { return next_ == Step::save; }
+    [[nodiscard]] Answer answer() const override { return answer_; }
 
 private:
+    /// What comes next. Reading takes all that is shown at one moment, and is the only thing that needs the document.
+    enum class Step { read, open, replace, save, none };
+
     void read();
     void open();
     void replace();

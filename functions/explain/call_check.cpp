@@ -1,6 +1,7 @@
 #include "functions/explain/call_check.hpp"
 
 #include "functions/call/call.hpp"
+#include "functions/explain/explain.hpp"
 #include "functions/explain/failures.hpp"
 #include "functions/explain/method_in_force.hpp"
 #include "functions/explain/oddities.hpp"
@@ -29,8 +30,10 @@ public:
         Outcome const outcome = call(function_, values_);
         if (Failure const* const why = std::get_if<Failure>(&outcome))
             add({"wrong", about_failure(say_, function_, values_, *why), meant(*why)});
-        else
+        else {
+            add_failures(outcome);
             add_oddities(in_short(outcome));
+        }
         return text_;
     }
 
@@ -106,9 +109,19 @@ private:
         return why.argument < function_.arguments.size() ? "" : result_of_swapped();
     }
 
+    /// Single results that failed among others that did not.
+    void add_failures(Outcome const& outcome) {
+        Block const* const block = std::get_if<Block>(&outcome);
+        if (block != nullptr && function_.result.parts.empty() && std::ranges::any_of(block->numbers, is_failure))
+            add({"wrong", about_cells(say_, function_, values_, *block)});
+    }
+    static bool is_failure(double number) { return failed(number) && !is_absent(number) && !is_text(number); }
+
     void add_oddities(std::string const& result) {
         for (Oddity const& oddity : oddities(say_, function_, values_))
-            if (!oddity.asks_about_zero || empty_.count(oddity.argument) > 0)
+            if (oddity.is_advice)
+                add({"note", "caution", oddity.sentence});
+            else if (!oddity.asks_about_zero || empty_.count(oddity.argument) > 0)
                 add({"odd", oddity.sentence, result_with(oddity.argument, oddity.meant), result});
         for (std::string const& sentence : remarks_on(function_, values_, say_.language()).odd)
             add({"odd", sentence, "", result});

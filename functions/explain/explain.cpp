@@ -16,28 +16,6 @@
 namespace hearthcell {
 namespace {
 
-/// A row or column in which some cells failed, each in its place.
-std::string about_cells(Speaker const& say, Function const& function, std::span<Value const> values,
-                        Block const& block) {
-    std::size_t count = 0, bad = 0, first = 0, texts = 0;
-    for (std::size_t i = 0; i < block.numbers.size(); ++i) {
-        if (is_absent(block.numbers[i]))
-            continue;
-        ++count;
-        bool const is_answer_in_words = texts < block.texts.size() && block.texts[texts].place == i;
-        texts += is_answer_in_words ? 1 : 0;
-        if (failed(block.numbers[i]) && !is_answer_in_words && bad++ == 0)
-            first = i;
-    }
-    if (bad == 0)
-        return say(sentences::fine);
-    Failure why = failure_of(block.numbers[first]);
-    why.row = unsigned(first + 1);
-    return say(sentences::cells_failed, {{"bad", std::to_string(bad)},
-                                         {"count", std::to_string(count)},
-                                         {"why", about_failure(say, function, values, why)}});
-}
-
 void add_method(Speaker const& say, Function const& function, std::span<Value const> values, Sentences& text) {
     MethodInForce const method = method_in_force(function, values);
     if (method.name.empty())
@@ -98,6 +76,27 @@ std::string joined(Sentences const& sentences) {
 }
 
 } // namespace
+
+std::string about_cells(Speaker const& say, Function const& function, std::span<Value const> values,
+                        Block const& block) {
+    std::size_t count = 0, bad = 0, first = 0, texts = 0;
+    for (std::size_t i = 0; i < block.numbers.size(); ++i) {
+        if (is_absent(block.numbers[i]))
+            continue;
+        ++count;
+        bool const is_answer_in_words = texts < block.texts.size() && block.texts[texts].place == i;
+        texts += is_answer_in_words ? 1 : 0;
+        if (failed(block.numbers[i]) && !is_answer_in_words && bad++ == 0)
+            first = i;
+    }
+    if (bad == 0)
+        return say(sentences::fine);
+    Failure why = failure_of(block.numbers[first]);
+    why.row = unsigned(first + 1);
+    return say(sentences::cells_failed, {{"bad", std::to_string(bad)},
+                                         {"count", std::to_string(count)},
+                                         {"why", about_failure(say, function, values, why)}});
+}
 
 Explanation explained_in(Language language, Function const& function, std::span<Value const> arguments) {
     Speaker const say(language);

@@ -2,6 +2,7 @@
 // A function's own checks and kernel, put into sentences.
 
 #include "functions/catalogue/function.hpp"
+#include "functions/words/speaker.hpp"
 
 namespace hearthcell {
 
@@ -24,5 +25,9 @@ inline std::string explain(Function const& function, std::span<Value const> argu
                            Language language = Language::english) {
     return explained_in(language, function, arguments).text;
 }
+
+/// Of a row or column of results: how many failed, and why the first one did; "Fine." where none did.
+std::string about_cells(Speaker const& say, Function const& function, std::span<Value const> arguments,
+                        Block const& results);
 
 } // namespace hearthcell

@@ -327,7 +327,9 @@ Oddity oddity_of(Speaker const& say, Combination const& combination, Arguments c
         if (double const number = arguments[name]; !name.empty() && !std::isnan(number))
             return {say(combination.sentence), arguments.place_of(name),
                     combination.scale * number + combination.shift};
-    return {say(combination.sentence)};
+    Oddity oddity{say(combination.sentence)};
+    oddity.is_advice = combination.odd == tier_needs_uncertainty;
+    return oddity;
 }
 
 } // namespace

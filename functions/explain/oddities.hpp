@@ -12,6 +12,7 @@ struct Oddity {
     std::size_t argument = most_arguments; ///< the one that it is about, where it is about one
     double meant = absent;                 ///< what that was probably meant to be, where that is sure
     bool asks_about_zero = false;          ///< whether a 0 is one, or an empty cell
+    bool is_advice = false;                ///< what else to ask, of a call in which no slip is likely
 };
 
 /// In order of precedence: what is odd about single arguments, then about several together.

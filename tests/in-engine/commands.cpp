@@ -32,13 +32,18 @@ Said::State state_of(css::frame::DispatchResultEvent const& result) {
 
 Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target,
              std::filesystem::path const& source, Attended attended) {
+    return command(office, Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW), name, target, source,
+                   attended);
+}
+
+Said command(Office& office, Reference<css::frame::XModel> const& model, std::string const& name,
+             std::filesystem::path const& target, std::filesystem::path const& source, Attended attended) {
     return office::asking("giving the command " + name, [&] {
         std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(attended == Attended::no))};
         if (!target.empty())
             arguments.push_back(argument("Target", Any(office::file_url(target))));
         if (!source.empty())
             arguments.push_back(argument("Source", Any(office::file_url(source))));
-        Reference<css::frame::XModel> const model(document.model(), UNO_QUERY_THROW);
         Reference<css::frame::XDispatchProvider> const frame(model->getCurrentController()->getFrame(),
                                                              UNO_QUERY_THROW);
         Any const answer = css::frame::DispatchHelper::create(office.context())

@@ -21,6 +21,10 @@ Said command(Office& office, Document const& document, std::string const& name,
              std::filesystem::path const& target = {}, std::filesystem::path const& source = {},
              Attended attended = Attended::no);
 
+Said command(Office& office, com::sun::star::uno::Reference<com::sun::star::frame::XModel> const& model,
+             std::string const& name, std::filesystem::path const& target = {},
+             std::filesystem::path const& source = {}, Attended attended = Attended::no);
+
 /// The documents without a file that are open, by the titles of their windows.
 std::vector<com::sun::star::uno::Reference<com::sun::star::frame::XModel>> untitled_documents(Office& office);
 

@@ -4,6 +4,7 @@
 #include "extension/formulas/names.hpp"
 #include "extension/formulas/reads.hpp"
 #include "extension/office/document.hpp"
+#include "extension/sharing/defined.hpp"
 #include "functions/catalogue/catalogue.hpp"
 
 #include <set>
@@ -31,13 +32,7 @@ public:
     [[nodiscard]] std::vector<formulas::Range> reads(std::string const& formula, formulas::Place const& cell) const;
 
 private:
-    struct Defined {
-        std::vector<std::string> sheets;
-        std::vector<formulas::Definition> names;
-        std::vector<formulas::Table> tables;
-    };
-    static Defined read(office::Document const& workbook);
-    explicit Meanings(Defined defined);
+    explicit Meanings(sharing::Defined defined);
 
     std::vector<std::string> const sheets_;
     std::vector<formulas::Table> const tables_;

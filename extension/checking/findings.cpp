@@ -1,0 +1,48 @@
+#include "extension/checking/findings.hpp"
+
+#include <locale>
+#include <sstream>
+
+namespace hearthcell::checking {
+namespace {
+
+std::vector<std::string_view> split(std::string_view text, char separator) {
+    std::vector<std::string_view> parts;
+    for (std::size_t start = 0;;) {
+        std::size_t const end = text.find(separator, start);
+        parts.push_back(text.substr(start, end - start));
+        if (end == std::string_view::npos)
+            return parts;
+        start = end + 1;
+    }
+}
+
+std::optional<Figure> figure_in(std::string_view text) {
+    Figure figure;
+    figure.is_share = text.ends_with('%');
+    std::istringstream stream{std::string(text)}; // from_chars asks for a newer C++ library than every system has
+    stream.imbue(std::locale::classic());
+    return stream >> figure.number ? std::optional(figure) : std::nullopt;
+}
+
+} // namespace
+
+Findings findings_in(std::string_view answer) {
+    Findings found;
+    if (answer.empty())
+        return found;
+    for (std::string_view const line : split(answer, '\n')) {
+        auto fields = split(line, '\t');
+        fields.resize(4);
+        if (fields[0] == "note")
+            found.notes.push_back({std::string(fields[1]), std::string(fields[2])});
+        else if (fields[0] == "wrong" || fields[0] == "odd")
+            found.findings.push_back(
+                {fields[0] == "wrong", std::string(fields[1]), figure_in(fields[2]), figure_in(fields[3])});
+        else
+            found.findings.push_back({true, std::string(line)});
+    }
+    return found;
+}
+
+} // namespace hearthcell::checking
