@@ -9,7 +9,9 @@
 
 #include <algorithm>
 #include <array>
+#include <locale>
 #include <set>
+#include <sstream>
 
 namespace hearthcell::checking {
 namespace {
@@ -145,8 +147,10 @@ private:
 
     /// A value as it is compared, in the way of the language.
     std::string in_words(std::string const& value) const {
-        bool const is_number = !value.empty() && value.find_first_not_of("0123456789.-") == std::string::npos;
-        return is_number ? with_decimal_sign(value, language_) : value;
+        std::istringstream stream(value);
+        stream.imbue(std::locale::classic());
+        double number = 0;
+        return stream >> number && stream.eof() ? in_language(number, language_) : value;
     }
 
     static std::string function_name(Question const& question) { return "STOVE." + question.call.name; }

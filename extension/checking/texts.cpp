@@ -1,8 +1,8 @@
 #include "extension/checking/texts.hpp"
 
-#include "functions/number/in_words.hpp"
+#include "functions/words/speaker.hpp"
 
-#include <algorithm>
+#include <array>
 
 namespace hearthcell::checking {
 namespace {
@@ -157,18 +157,12 @@ std::string say(Text which, Language language, std::initializer_list<std::string
     return result;
 }
 
-std::string with_decimal_sign(std::string number, Language language) {
-    if (language == Language::french || language == Language::spanish)
-        std::ranges::replace(number, '.', ',');
-    return number;
-}
-
 std::string in_language(double number, Language language) {
-    return with_decimal_sign(in_words(number), language);
+    return Speaker(language).number(number);
 }
 
 std::string share_in_language(double share, Language language) {
-    return with_decimal_sign(tenths(100 * share), language) + (language == Language::french ? "\u00a0%" : " %");
+    return Speaker(language).tenths(100 * share) + (language == Language::french ? "\u00a0%" : " %");
 }
 
 } // namespace hearthcell::checking

@@ -52,8 +52,6 @@ std::string_view text(Text which, Language language);
 /// With what stands in its places.
 std::string say(Text which, Language language, std::initializer_list<std::string_view> values);
 
-/// A number that is written in English.
-std::string with_decimal_sign(std::string number, Language language);
 /// A number in the way of a language: six digits at the most, with its decimal sign.
 std::string in_language(double number, Language language);
 /// 0.202 as 20.2 %.

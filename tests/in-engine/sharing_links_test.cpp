@@ -82,7 +82,7 @@ TEST_F(CopyWithLinks, FetchesNothingAndKeepsTheLink) {
     EXPECT_EQ(sheets_of(copy).find("STOVE.BOILINGPOINT(0)\""), std::string::npos);
 
     if (std::getenv("HEARTHCELL_OFFICE_ROOT") != nullptr)
-        return; // LibreOffice 25.2 fetches such a picture only when it is to be seen
+        return;                              // LibreOffice 25.2 fetches such a picture only when it is to be seen
     int const before = server.connections(); // the server would notice: the same file, opened as it is, asks it
     Document const as_it_is = Document::open(office_with_package(), copy);
     EXPECT_GT(server.connections(), before);
