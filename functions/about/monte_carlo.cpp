@@ -64,8 +64,8 @@ Remarks remark_on_monte_carlo(std::span<Value const> given, Language language) {
     add_accuracy(say, drawn, asked.coverage, said);
     Propagated const first = propagate(asked);
     if (asked.failure.reason == Reason::none)
-        said.push_back(say(sentences::first_order_beside,
-                           {{"uncertainty", quantity(say, first.uncertainty, asked.function->result.measure)}}));
+        said.push_back(
+            say(sentences::first_order_beside, {{"uncertainty", quantity(say, first.uncertainty, asked.measure())}}));
     add_assumed(say, said, asked, std::get<Block>(given[uncertainty_argument::values]));
     return {{}, std::move(said)};
 }

@@ -26,9 +26,9 @@ void read_values(UncertainCall& asked, Block const& values) {
     unsigned numbers = 0;
     for (std::size_t i = 0; i < arguments.size(); ++i) {
         Value const value = i < asked.given ? cells.next() : Value();
-        scalars[i] = read_scalar(arguments[i], value);
+        scalars[i] = read_argument(*asked.function, i, value);
         asked.known[i] = std::holds_alternative<double>(value);
-        asked.number_of[i] = arguments[i].kind == ArgumentKind::choice ? no_argument : numbers++;
+        asked.number_of[i] = is_chosen(arguments[i].kind) ? no_argument : numbers++;
     }
     asked.at = resolve(*asked.function, std::span(scalars).first(arguments.size()));
     asked.failure = asked.at.failure;
@@ -94,6 +94,12 @@ Inputs UncertainCall::inputs() const {
     Numeric const& kernel = equation();
     return {std::span(at.numbers).first(kernel.numbers), std::span(at.choices).first(kernel.choices),
             std::span(uncertainties).first(kernel.numbers), correlations};
+}
+
+Measure UncertainCall::measure() const {
+    if (!has_parts_to_choose(*function))
+        return function->result.measure;
+    return function->result.parts[std::size_t(at.choices[equation().choices - 1].index)].measure;
 }
 
 Bounds UncertainCall::bounds() const {

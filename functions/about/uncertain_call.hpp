@@ -25,7 +25,8 @@ struct UncertainCall {
     Failure failure;                                    ///< of the question itself
     bool inside = false; ///< the failure is that of the function asked about, not of the question
 
-    Numeric const& equation() const { return std::get<Numeric>(function->kernel); }
+    Numeric const& equation() const { return *differentiable_equation(*function); }
+    Measure measure() const; ///< of the result, or of that part of it that is asked for
     Inputs inputs() const;
     Bounds bounds() const;
     /// Whether an argument is a number that was not given as one: a constant default, or a name of a table.

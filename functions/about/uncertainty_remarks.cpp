@@ -18,7 +18,7 @@ std::string called(Function const& function) {
 
 /// A figure beside that of first order, in words.
 std::string compared(Speaker const& say, double uncertainty, UncertainCall const& asked, Propagated const& first) {
-    std::string const text = quantity(say, asked.coverage * uncertainty, asked.function->result.measure);
+    std::string const text = quantity(say, asked.coverage * uncertainty, asked.measure());
     if (!(first.uncertainty > 0)) // of nothing there is no share
         return text;
     double const share = std::abs(uncertainty / first.uncertainty - 1);
@@ -124,7 +124,7 @@ Remarks remark_on_uncertainty(std::span<Value const> given, Language language) {
     Speaker const say(language);
     UncertainCall asked = read_uncertain_call(given);
     Propagated const first = propagate(asked);
-    Measure const measure = asked.function->result.measure;
+    Measure const measure = asked.measure();
     Sentences said{
         say(sentences::result_and_uncertainty, {{"function", called(*asked.function)},
                                                 {"value", quantity(say, first.value, measure)},

@@ -11,17 +11,16 @@ bool is_called(Wording const& name, std::string_view typed) {
     return std::ranges::any_of(languages, [&](Language language) { return same_name(name.in(language), typed); });
 }
 
-/// An empty cell in the place of a word arrives as 0.
-bool is_left_out(Value const& part) {
-    double const* const number = std::get_if<double>(&part);
-    return std::holds_alternative<std::monostate>(part) || (number != nullptr && *number == 0);
-}
-
 std::size_t place_of_part(Function const& function) {
     return function.arguments.size() - 1;
 }
 
 } // namespace
+
+bool leaves_part_out(Value const& part) {
+    double const* const number = std::get_if<double>(&part);
+    return std::holds_alternative<std::monostate>(part) || (number != nullptr && *number == 0);
+}
 
 std::optional<std::size_t> part_named(Function const& function, std::string_view name) {
     List<Part, 8> const& parts = function.result.parts;
@@ -33,7 +32,7 @@ WantedPart wanted_part(Function const& function, std::span<Value const> argument
     if (!has_parts_to_choose(function))
         return {};
     Value const& given = value_at(arguments, place_of_part(function));
-    if (is_left_out(given))
+    if (leaves_part_out(given))
         return function.result.all_unless_named ? WantedPart() : WantedPart{Reason::none, 0};
     std::string const* const name = std::get_if<std::string>(&given);
     if (name == nullptr)

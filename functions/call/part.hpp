@@ -21,6 +21,9 @@ WantedPart wanted_part(Function const& function, std::span<Value const> argument
 /// The part with this name, in any language; none where there is no such part.
 std::optional<std::size_t> part_named(Function const& function, std::string_view name);
 
+/// Whether the word for a part is left out. An empty cell in its place arrives as 0.
+bool leaves_part_out(Value const& part);
+
 /// Takes the wanted part out of what a kernel gave. A part that has no value is a failure.
 Outcome part_of(Outcome outcome, WantedPart const& wanted);
 

@@ -1,5 +1,6 @@
 #include "functions/call/scalar.hpp"
 
+#include "functions/call/part.hpp"
 #include "functions/catalogue/names.hpp"
 #include "functions/kernels/times/typed_time.hpp"
 
@@ -83,6 +84,26 @@ Scalar read_scalar(Argument const& argument, Value const& value) {
     return omitted_argument(argument);
 }
 
+namespace {
+
+/// The place of the part that is named, or of the first where none is; all of them are none.
+Scalar read_part(Function const& function, Value const& value) {
+    if (leaves_part_out(value))
+        return {0};
+    std::string const* const name = std::get_if<std::string>(&value);
+    if (name == nullptr)
+        return {absent, Reason::number_for_text};
+    std::optional<std::size_t> const place = part_named(function, *name);
+    return place ? Scalar{double(*place)} : Scalar{absent, Reason::unknown_name};
+}
+
+} // namespace
+
+Scalar read_argument(Function const& function, std::size_t place, Value const& value) {
+    Argument const& argument = function.arguments[place];
+    return argument.kind == ArgumentKind::part ? read_part(function, value) : read_scalar(argument, value);
+}
+
 Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
     Resolved result;
     std::size_t numbers = 0, choices = 0;
@@ -90,13 +111,12 @@ Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
     bool is_moist = false;
     for (unsigned i = 0; i < arguments.size(); ++i) {
         Argument const& argument = function.arguments[i];
-        Scalar const given =
-            argument.kind == ArgumentKind::choice ? arguments[i] : with_empty_cell_left_out(argument, arguments[i]);
+        Scalar const given = is_chosen(argument.kind) ? arguments[i] : with_empty_cell_left_out(argument, arguments[i]);
         if (given.reason != Reason::none) {
             result.failure = {given.reason, i};
             return result;
         }
-        if (argument.kind == ArgumentKind::choice) {
+        if (is_chosen(argument.kind)) {
             result.choices[choices++].index = int(given.number);
             continue;
         }
@@ -116,7 +136,7 @@ Resolved resolve(Function const& function, std::span<Scalar const> arguments) {
 Resolved resolve(Function const& function, std::span<Value const> values) {
     std::array<Scalar, most_arguments> scalars;
     for (std::size_t i = 0; i < function.arguments.size(); ++i)
-        scalars[i] = read_scalar(function.arguments[i], value_at(values, i));
+        scalars[i] = read_argument(function, i, value_at(values, i));
     return resolve(function, std::span<Scalar const>(scalars).first(function.arguments.size()));
 }
 

@@ -18,6 +18,9 @@ Scalar named_value(NameTable const& table, std::string_view name);
 /// Reads one argument that is not a column: defaults filled in, names and choices resolved. Ranges are not checked.
 Scalar read_scalar(Argument const& argument, Value const& value);
 
+/// The same of an argument of a function: the word for a part of its result is the part's place.
+Scalar read_argument(Function const& function, std::size_t place, Value const& value);
+
 /// A lone empty cell arrives as 0: where 0 cannot be, it leaves an optional argument out.
 Scalar with_empty_cell_left_out(Argument const& argument, Scalar given);
 

@@ -53,6 +53,11 @@ enum class ArgumentKind {
     rest, ///< any further arguments
 };
 
+/// Whether an equation is given its place in a list: one of a few texts, or of the parts of the result.
+constexpr bool is_chosen(ArgumentKind kind) {
+    return kind == ArgumentKind::choice || kind == ArgumentKind::part;
+}
+
 /// Whether a block of cells is what it wants, and stays one even of one cell.
 constexpr bool takes_a_block(ArgumentKind kind) {
     return kind == ArgumentKind::column || kind == ArgumentKind::mixed || kind == ArgumentKind::matrix;

@@ -3,10 +3,10 @@
 #include "functions/catalogue/arguments/emissions.hpp"
 #include "functions/catalogue/arguments/log.hpp"
 #include "functions/catalogue/arguments/part.hpp"
+#include "functions/catalogue/room_concentration.hpp"
 #include "functions/diagnosis/emission_remarks.hpp"
 #include "functions/kernels/carbon_balance.hpp"
 #include "functions/kernels/log/hood.hpp"
-#include "functions/kernels/room.hpp"
 
 namespace hearthcell {
 namespace {
@@ -27,7 +27,6 @@ constexpr std::array<double, 6> minutes_of_fire{0.0, 5.0, 15.0, 25.0, 40.0, 45.0
 constexpr std::array<double, 6> monoxide_in_duct{12.0, 96.0, 74.0, 88.0, 61.0, 14.0};
 constexpr std::array<double, 6> flow_in_duct{5.1, 5.0, 5.0, 4.9, 5.0, 5.1};
 constexpr std::array<double, 6> clean_air{0.0, 0.0, 0.0, 0.0, 0.0, 0.0};
-constexpr std::array<Expected, 3> particles_in_a_kitchen{{{2.4148922, 5e-7}, {2.1775108, 5e-7}, {2.415, 1e-12}}};
 
 constexpr Function functions[] = {
     {.name = "GASCONCENTRATION",
@@ -87,10 +86,16 @@ constexpr Function functions[] = {
      .arguments = {carbon, carbon_dioxide, carbon_monoxide, background_carbon_dioxide, background_carbon_monoxide,
                    part},
      .result = {.name = {"gases of the fire", "gaz du feu", "gases del fuego", "gesi za moto"},
+                .low = 0,
+                .high = 400000,
                 .parts = {{{"CO2", "CO2", "CO2", "CO2"}, Measure::gas_mass},
                           {{"CO", "CO", "CO", "CO"}, Measure::gas_mass},
                           {Term("modified combustion efficiency"), Measure::share}}},
-     .kernel = Columnar{kernels::answer_carbon_balance, diagnosis::remark_on_carbon_balance},
+     .kernel = Columnar{kernels::answer_carbon_balance, diagnosis::remark_on_carbon_balance,
+                        &numeric<[]<class Real>(Real const& carbon, Real const& dioxide, Real const& monoxide,
+                                                Real const& air_dioxide, Real const& air_monoxide, Choice part) {
+                            return kernels::gas_of_fire(carbon, dioxide, monoxide, air_dioxide, air_monoxide, part);
+                        }>},
      .equations = {Label{"modified combustion efficiency e = CO2/(CO2 + CO), both above their background; CO2 = C e "
                          "44.009/12.011, CO = C (1 - e) 28.010/12.011",
                          "rendement de combustion modifié e = CO2/(CO2 + CO), tous deux au-dessus de l’ambiant\u00a0; "
@@ -203,42 +208,7 @@ constexpr Function functions[] = {
      .sources = {definition},
      .examples = {{{419.16168, 45}, {9.314704, 5e-7}, "419.16168 mg/45 min, by hand"},
                   {{18720.175, 45}, {416.00389, 5e-5}, "18.720175 g as mg, by hand"}}},
-    {.name = "ROOMCONCENTRATION",
-     .stored = "roomConcentration",
-     .summary = {"Concentration in a room that a stove emits into", "Concentration dans une pièce où un foyer émet",
-                 "Concentración en una habitación en la que emite una cocina",
-                 "Ukolezi katika chumba ambamo jiko hutoa moshi"},
-     .arguments = {emission_rate, room_volume, air_changes, minutes, background, share_entering, part},
-     .result = {.name = {"concentration in the room", "concentration dans la pièce", "concentración en la habitación",
-                         "ukolezi chumbani"},
-                .measure = Measure::concentration,
-                .low = 0,
-                .high = 1e9,
-                .parts = {{Term("at the end"), Measure::concentration},
-                          {Term("mean"), Measure::concentration},
-                          {Term("in the long run"), Measure::concentration}}},
-     .kernel = Columnar{kernels::answer_room, diagnosis::remark_on_room},
-     .equations = {Label{
-         "background + s G/q × (1 - e^-x), q = air changes × volume, x = air changes × time; as a mean background + s "
-         "G/q × (1 - (1 - e^-x)/x); in the long run background + s G/q",
-         "ambiante + s G/q × (1 - e^-x), q = renouvellements × volume, x = renouvellements × durée\u00a0; en moyenne "
-         "ambiante + s G/q × (1 - (1 - e^-x)/x)\u00a0; à la longue ambiante + s G/q",
-         "fondo + s G/q × (1 - e^-x), q = renovaciones × volumen, x = renovaciones × tiempo; de media fondo + s G/q × "
-         "(1 - (1 - e^-x)/x); a la larga fondo + s G/q",
-         "hewani + s G/q × (1 - e^-x), q = mabadilisho × ujazo, x = mabadilisho × muda; kwa wastani hewani + s G/q × "
-         "(1 - (1 - e^-x)/x); hatimaye hewani + s G/q"}},
-     .sources = {mixed_room},
-     .caution = {"Near the fire it is higher. Carbon monoxide kills: ventilate, have an alarm.",
-                 "Plus forte près du feu. Le CO tue\u00a0: aérez, ayez un détecteur.",
-                 "Más alta junto al fuego. El CO mata: ventile y tenga una alarma.",
-                 "Karibu na moto huzidi. CO huua: ingiza hewa, uwe na king’ora."},
-     .examples = {{{9.5, 24, 10, 60, 0.04}, {2.4148922, 5e-7}, "The equation integrated with scipy"},
-                  {{9.5, 24, 10, 60, 0.04, 1, "all"}, particles_in_a_kitchen, "The equation integrated with scipy"},
-                  {{160, 30, 15, 240, 2, 0.25, "mean"}, {7.2444444, 5e-7}, "A chimney takes three quarters; scipy"},
-                  {{500, 30, 15, 45, omitted, omitted, "in the long run"},
-                   {66.666667, 5e-7},
-                   "500 × 60/(15 × 30), by hand"},
-                  {{9.5, 24, 10, 1.0 / 24}, {Error::number}, "A Calc time, a part of a day"}}},
+    room_concentration_function,
 };
 
 } // namespace

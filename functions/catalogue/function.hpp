@@ -49,10 +49,15 @@ inline bool has_parts_to_choose(Function const& function) {
     return !function.result.parts.empty() && !function.result.list;
 }
 
-/// Whether uncertainty can be carried through it: an equation of single numbers that does not move in steps.
+/// The equation that uncertainty can be carried through: one of single numbers that does not move in steps; else null.
+inline Numeric const* differentiable_equation(Function const& function) {
+    Columnar const* const columnar = std::get_if<Columnar>(&function.kernel);
+    Numeric const* const equation = columnar != nullptr ? columnar->equation : std::get_if<Numeric>(&function.kernel);
+    return equation != nullptr && equation->gradient != nullptr ? equation : nullptr;
+}
+
 inline bool is_differentiable(Function const& function) {
-    Numeric const* const equation = std::get_if<Numeric>(&function.kernel);
-    return equation != nullptr && equation->gradient != nullptr;
+    return differentiable_equation(function) != nullptr;
 }
 
 } // namespace hearthcell

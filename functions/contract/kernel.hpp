@@ -43,6 +43,7 @@ struct Remarks {
 struct Columnar {
     Outcome (*answer)(Given const&) = nullptr;
     Remarks (*remark)(Given const&, Language) = nullptr; ///< on an answer that was no failure, for EXPLAIN
+    Numeric const* equation = nullptr; ///< the same of single numbers, for derivatives; a part is its last choice
 };
 
 /// Whatever needs texts: it is given one value an argument (and those of the rest), checked and with defaults filled

@@ -31,7 +31,7 @@ void add_ceiling(Speaker const& say, Sentences& odd, Block const& column, Senten
 }
 
 void add_proportion(Speaker const& say, Sentences& odd, kernels::Smoke const& smoke) {
-    double const ratio = smoke.monoxide / smoke.dioxide;
+    double const ratio = (smoke.monoxide - smoke.background_monoxide) / (smoke.dioxide - smoke.background_dioxide);
     if (ratio > dirtiest_fire)
         odd.push_back(say(sentences::gases_out_of_proportion, {{"ratio", say.number(ratio)}}));
     if (ratio < cleanest_fire)
@@ -45,7 +45,7 @@ Remarks remark_on_carbon_balance(Given const& given, Language language) {
     kernels::Smoke const smoke = kernels::read_smoke(given);
     Remarks remarks;
     add_proportion(say, remarks.odd, smoke);
-    if (kernels::mean_of(given.columns[2]) == 0)
+    if (smoke.background_dioxide == 0)
         remarks.odd.push_back(say(sentences::background_is_zero));
     add_ceiling(say, remarks.odd, *given.columns[0], sentences::gas_carbon_dioxide);
     add_ceiling(say, remarks.odd, *given.columns[1], sentences::gas_carbon_monoxide);

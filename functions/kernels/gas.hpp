@@ -37,9 +37,17 @@ Real fuel_carbon(Real const& dry_fuel, Real const& share, Real const& net_char, 
 /// What a fire made of its carbon: masses in g, and the share of it that burned to the end.
 template <class Real> struct BurnedCarbon { Real dioxide, monoxide, efficiency; };
 
-/// All carbon left as one of the two gases, in the proportion of what each stands above its background.
-template <class Real> BurnedCarbon<Real> burned_carbon(Real const& carbon, Real const& dioxide, Real const& monoxide) {
-    Real const efficiency = dioxide / (dioxide + monoxide);
+/// All carbon left as one of the two gases, in the proportion of what each stands above its background. ppm; a failure
+/// in all places where one does not stand above it.
+template <class Real>
+BurnedCarbon<Real> burned_carbon(Real const& carbon, Real const& dioxide, Real const& monoxide,
+                                 Real const& background_dioxide, Real const& background_monoxide) {
+    Real const more_dioxide = dioxide - background_dioxide, more_monoxide = monoxide - background_monoxide;
+    if (value_of(more_dioxide) <= 0 || value_of(more_monoxide) < 0) {
+        Real const none = failure(Reason::background_above_reading, value_of(more_dioxide) <= 0 ? 1 : 2);
+        return {none, none, none};
+    }
+    Real const efficiency = more_dioxide / (more_dioxide + more_monoxide);
     Real const moles = carbon / atom::carbon;
     return {moles * efficiency * molecule::carbon_dioxide, moles * (1 - efficiency) * molecule::carbon_monoxide,
             efficiency};

@@ -22,6 +22,12 @@ template <class Real> RoomConcentrations<Real> room_concentrations(Room<Real> co
             room.background + kept * second_growth_quotient(Real(-changed)), settled};
 }
 
+/// One of the three, by its place.
+template <class Real> Real room_concentration(Room<Real> const& room, Choice part) {
+    auto const [end, mean, settled] = room_concentrations(room);
+    return part.index == 0 ? end : part.index == 1 ? mean : settled;
+}
+
 /// Numbers: as a room has them.
 inline Outcome answer_room(Given const& given) {
     std::span<double const> const n = given.numbers;

@@ -36,15 +36,19 @@ TEST(CatalogueLint, RequiredArgumentsComeFirstAndTheMethodRightAfterThem) {
 
 TEST(CatalogueLint, NumericKernelsTakeAsManyNumbersAndChoicesAsThereAreArguments) {
     for_every_function([](Function const& function) {
-        Numeric const* const numeric = std::get_if<Numeric>(&function.kernel);
+        Columnar const* const columnar = std::get_if<Columnar>(&function.kernel);
+        Numeric const* const numeric =
+            columnar != nullptr ? columnar->equation : std::get_if<Numeric>(&function.kernel);
         if (numeric == nullptr)
             return;
+        bool const of_columns = columnar != nullptr; // then it takes one reading of each, and the part
         std::size_t choices = 0;
         for (Argument const& argument : function.arguments) {
             bool const fits = argument.kind == ArgumentKind::number || argument.kind == ArgumentKind::number_or_name ||
-                              argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::choice;
+                              argument.kind == ArgumentKind::name || argument.kind == ArgumentKind::choice ||
+                              (of_columns && (argument.kind == ArgumentKind::column || is_chosen(argument.kind)));
             EXPECT_TRUE(fits) << function.name << ": a kernel of numbers cannot take " << argument.name.english;
-            choices += argument.kind == ArgumentKind::choice ? 1 : 0;
+            choices += is_chosen(argument.kind) ? 1 : 0;
         }
         EXPECT_EQ(numeric->choices, choices) << function.name;
         EXPECT_EQ(numeric->numbers, function.arguments.size() - choices) << function.name;

@@ -209,8 +209,9 @@ TEST(ExplainReasons, ASentenceSaysWhichTextsAreNeeded) {
     EXPECT_EQ(says("SOURCE", {}), "name must be given.");
     EXPECT_EQ(says("SOURCE", {column({5, 20})}),
               "name must be one value, not a block of cells. Whole columns go through STOVE.EACHROW.");
-    EXPECT_EQ(says("SOURCE", {0.0}), "name is the number 0; one of these texts is needed: the functions, fuels and pot "
-                                     "materials of the README. An empty cell counts as 0.");
+    EXPECT_EQ(says("SOURCE", {0.0}),
+              "name is the number 0; one of these texts is needed: the functions, fuels, gases and pot "
+              "materials of the README. An empty cell counts as 0.");
     EXPECT_EQ(says("UNCERTAINTY", {std::string("charcoal"), 0.15, 0.01}),
               "function name is \"charcoal\", which is none of: the functions of the README.");
 }

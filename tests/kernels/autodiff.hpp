@@ -6,9 +6,9 @@
 
 namespace hearthcell::tests {
 
-/// Boost's type has no cube_root, expm1 and log1p, does not know value_of, and turns no double into itself unasked: this
-/// wrapper adds just that. The missing functions are written with ones that Boost does have, not with derivatives of
-/// our own.
+/// Boost's type has no cube_root, expm1 and log1p, does not know value_of, and turns no double into itself unasked:
+/// this wrapper adds just that. The missing functions are written with ones that Boost does have, not with derivatives
+/// of our own.
 class Autodiff {
 public:
     using Boost = boost::math::differentiation::autodiff_fvar<double, 1>;
@@ -33,8 +33,10 @@ public:
     friend Autodiff log(Autodiff const& x) { return Autodiff(Boost(log(x.number))); }
     friend Autodiff pow(Autodiff const& x, double exponent) { return Autodiff(Boost(pow(x.number, exponent))); }
     friend Autodiff cube_root(Autodiff const& x) { return pow(x, 1.0 / 3); }
-    /// e^x - 1 = 2 sinh(x/2) e^(x/2), which loses nothing near 0.
+    /// e^x - 1 = 2 sinh(x/2) e^(x/2), which loses nothing near 0; far below it the sinh would leave the numbers.
     friend Autodiff expm1(Autodiff const& x) {
+        if (value_of(x) < -1)
+            return exp(x) - 1;
         Boost const half = x.number / 2.0;
         return Autodiff(Boost(2.0 * sinh(half) * exp(half)));
     }

@@ -1,9 +1,11 @@
 #include "kernels/autodiff_kernels.hpp"
 
 #include "functions/kernels/boil_time.hpp"
+#include "functions/kernels/carbon_balance.hpp"
 #include "functions/kernels/gas.hpp"
 #include "functions/kernels/household.hpp"
 #include "functions/kernels/performance.hpp"
+#include "functions/kernels/room.hpp"
 #include "functions/kernels/saturation.hpp"
 
 namespace hearthcell::tests {
@@ -66,6 +68,12 @@ std::map<std::string_view, AutodiffKernel> const& autodiff_kernels() {
         {"GASCONCENTRATION",
          [](Autodiff const* x, Choice const*) { return kernels::gas_concentration(x[0], x[1], x[2], x[3]); }},
         {"FUELCARBON", [](Autodiff const* x, Choice const*) { return kernels::fuel_carbon(x[0], x[1], x[2], x[3]); }},
+        {"CARBONBALANCE",
+         [](Autodiff const* x, Choice const* c) { return kernels::gas_of_fire(x[0], x[1], x[2], x[3], x[4], c[0]); }},
+        {"ROOMCONCENTRATION",
+         [](Autodiff const* x, Choice const* c) {
+             return kernels::room_concentration(kernels::Room<Autodiff>{x[0], x[1], x[2], x[3], x[4], x[5]}, c[0]);
+         }},
         {"FILTEREMISSION",
          [](Autodiff const* x, Choice const*) { return kernels::filter_emission(x[0], x[1], x[2], x[3]); }},
         {"EMISSIONFACTOR", [](Autodiff const* x, Choice const*) { return kernels::per_thousand(x[0], x[1]); }},

@@ -15,10 +15,10 @@
 namespace hearthcell::tests {
 namespace {
 
-void for_every_numeric_function(std::function<void(Function const&, Numeric const&)> const& act) {
+void for_every_equation(std::function<void(Function const&, Numeric const&)> const& act) {
     for (Group const& group : catalogue())
         for (Function const& function : group.functions)
-            if (Numeric const* numeric = std::get_if<Numeric>(&function.kernel))
+            if (Numeric const* numeric = differentiable_equation(function))
                 act(function, *numeric);
 }
 
@@ -49,8 +49,10 @@ private:
         Resolved result;
         std::size_t number = 0, choice = 0;
         for (Argument const& argument : function.arguments) {
-            if (argument.kind == ArgumentKind::choice) {
-                result.choices[choice++].index = int(generator() % argument.choices.size());
+            if (is_chosen(argument.kind)) {
+                bool const is_part = argument.kind == ArgumentKind::part;
+                result.choices[choice++].index =
+                    int(generator() % (is_part ? function.result.parts.size() : argument.choices.size()));
                 continue;
             }
             bool const left_out = argument.optional && share() < 0.3;
@@ -85,9 +87,7 @@ std::vector<Resolved> inputs_for(Function const& function) {
 
 TEST(Dual, GivesTheSameBitsAsADouble) {
     int numbers = 0, failures = 0;
-    for_every_numeric_function([&](Function const& function, Numeric const& numeric) {
-        if (numeric.gradient == nullptr) // a result that moves in steps has none
-            return;
+    for_every_equation([&](Function const& function, Numeric const& numeric) {
         for (Resolved const& input : inputs_for(function)) {
             std::array<double, most_arguments> partials;
             double const plain = numeric.value(input.numbers.data(), input.choices.data());
@@ -102,11 +102,9 @@ TEST(Dual, GivesTheSameBitsAsADouble) {
 }
 
 TEST(Dual, IsComparedForEveryFunction) {
-    for_every_numeric_function([](Function const& function, Numeric const& numeric) {
-        if (numeric.gradient != nullptr) {
-            EXPECT_TRUE(autodiff_kernels().contains(function.name))
-                << function.name << " needs a line in autodiff_kernels.cpp";
-        }
+    for_every_equation([](Function const& function, Numeric const&) {
+        EXPECT_TRUE(autodiff_kernels().contains(function.name))
+            << function.name << " needs a line in autodiff_kernels.cpp";
     });
     for (auto const& [name, kernel] : autodiff_kernels())
         EXPECT_NE(find_function(name), nullptr) << "A function that is no more: " << name;
@@ -120,9 +118,9 @@ double rounding(double a, double b, double value, double input) {
 }
 
 TEST(Dual, GivesTheDerivativesOfBoostsAutodiff) {
-    for_every_numeric_function([](Function const& function, Numeric const& numeric) {
+    for_every_equation([](Function const& function, Numeric const& numeric) {
         auto const boosts = autodiff_kernels().find(function.name);
-        if (numeric.gradient == nullptr || boosts == autodiff_kernels().end())
+        if (boosts == autodiff_kernels().end())
             return;
         int compared = 0;
         for (Resolved const& input : inputs_for(function)) {
@@ -152,9 +150,7 @@ TEST(Dual, GivesTheDerivativesOfBoostsAutodiff) {
 
 TEST(Dual, GivesTheDerivativesThatDifferencesShow) {
     // A third opinion that shares no rule of differentiation with the other two: central differences of fourth order.
-    for_every_numeric_function([](Function const& function, Numeric const& numeric) {
-        if (numeric.gradient == nullptr)
-            return;
+    for_every_equation([](Function const& function, Numeric const& numeric) {
         for (Example const& example : function.examples) {
             if (example.expected.kind != ExpectedKind::number)
                 continue;

@@ -116,6 +116,9 @@ TEST(CarbonBalance, TakesColumnsByTheirMeansAndOnlyWholeRows) {
                     number("CARBONBALANCE", {189.6, 9000, 380, 450, 2, part}), 1e-9);
     EXPECT_EQ(reason("CARBONBALANCE", {189.6, dioxide, background, 450}), Reason::columns_differ);
     EXPECT_EQ(reason("CARBONBALANCE", {189.6, dioxide, none, 450}), Reason::no_rows);
+    EXPECT_EQ(reason("CARBONBALANCE", {189.6, dioxide, monoxide, none}), Reason::no_rows);
+    EXPECT_EQ(number("CARBONBALANCE", {189.6, dioxide, monoxide, 450, none}),
+              number("CARBONBALANCE", {189.6, dioxide, monoxide, 450}));
 }
 
 constexpr std::array minutes{0.0, 10.0, 20.0, 30.0}, steady{50.0, 50.0, 50.0, 50.0}, rising{0.0, 30.0, 60.0, 90.0};

@@ -123,7 +123,7 @@ inline constexpr Argument background_carbon_monoxide{
     .help = {"Readings in that air", "Mesures dans cet air", "Lecturas en ese aire", "Vipimo katika hewa hiyo"},
     .kind = ArgumentKind::column,
     .optional = true,
-    .absent_means = {"none", "aucun", "nada", "hakuna"},
+    .fallback = 0,
     .headed = true,
 };
 
@@ -209,46 +209,6 @@ inline constexpr Argument mass_emitted{
              "Ce que le foyer a émis, en g ou mg\u00a0: le résultat est dans la même unité",
              "Lo que emitió la cocina, en g o mg: el resultado va en lo mismo",
              "Kilichotolewa na jiko, kwa g au mg: tokeo liko katika kizio hicho"},
-};
-
-// A room.
-inline constexpr Argument emission_rate{
-    .name = "emission rate",
-    .measure = Measure::emission_rate,
-    .low = 1e-6,
-    .high = 1e6,
-    .help = {"What the stove emits, see STOVE.EMISSIONRATE", "Ce que le foyer émet, voir STOVE.EMISSIONRATE",
-             "Lo que emite la cocina, véase STOVE.EMISSIONRATE", "Kinachotolewa na jiko, tazama STOVE.EMISSIONRATE"},
-};
-inline constexpr Argument room_volume{
-    .name = "room volume",
-    .measure = Measure::room_volume,
-    .low = 1,
-    .high = 5000,
-    .help = {"Volume of the room", "Volume de la pièce", "Volumen de la habitación", "Ujazo wa chumba"},
-};
-inline constexpr Argument air_changes{
-    .name = "air changes",
-    .measure = Measure::air_changes,
-    .low = 0,
-    .high = 200,
-    .help = {"How often an hour fresh air takes the place of the room's",
-             "Combien de fois par heure l’air neuf remplace celui de la pièce",
-             "Cuántas veces por hora el aire fresco reemplaza al de la habitación",
-             "Mara ngapi kwa saa hewa safi huchukua nafasi ya ile ya chumba"},
-    .zero_is_doubtful = true,
-};
-inline constexpr Argument share_entering{
-    .name = "share entering",
-    .measure = Measure::share,
-    .low = 0.001,
-    .high = 1,
-    .help = {"Share that enters the room; the rest leaves by a chimney",
-             "Part qui entre dans la pièce\u00a0; le reste sort par une cheminée",
-             "Fracción que entra en la habitación; el resto sale por una chimenea",
-             "Sehemu inayoingia chumbani; nyingine hutoka kwa bomba la moshi"},
-    .optional = true,
-    .fallback = 1,
 };
 
 } // namespace hearthcell::arguments

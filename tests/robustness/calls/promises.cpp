@@ -104,15 +104,15 @@ std::string broken_by(Outcome const& outcome, Function const& function, std::spa
 /// The derivative's own value is the value, to the last bit.
 std::string broken_by_gradient(Function const& function, std::span<Value const> values, Outcome const& outcome) {
     double const* const value = std::get_if<double>(&outcome);
-    if (!is_differentiable(function) || value == nullptr)
+    Numeric const* const equation = std::get_if<Numeric>(&function.kernel);
+    if (equation == nullptr || equation->gradient == nullptr || value == nullptr)
         return "";
     std::array<Scalar, most_arguments> scalars;
     for (std::size_t i = 0; i < function.arguments.size(); ++i)
         scalars[i] = read_scalar(function.arguments[i], i < values.size() ? values[i] : Value());
     Resolved const given = resolve(function, std::span(scalars).first(function.arguments.size()));
     std::array<double, most_arguments> slopes{};
-    double const again =
-        std::get<Numeric>(function.kernel).gradient(given.numbers.data(), given.choices.data(), slopes.data());
+    double const again = equation->gradient(given.numbers.data(), given.choices.data(), slopes.data());
     return same_bits(*value, again) ? "" : "gives another value with its derivatives";
 }
 
