@@ -37,14 +37,14 @@ void doubt_second_order(Speaker const& say, UncertainCall const& asked, Propagat
     double const variance = first.uncertainty * first.uncertainty;
     if (std::abs(second.variance) <= second_order_matters * variance)
         return;
-    bool const is_certain = asked.correlations.empty();
+    bool const uncorrelated = asked.correlations.empty(); // the guide gives these terms for no others
+    Sentence const& cancels =
+        uncorrelated ? sentences::second_order_cancels : sentences::second_order_cancels_uncorrelated;
+    Sentence const& changes =
+        uncorrelated ? sentences::second_order_changes : sentences::second_order_changes_uncorrelated;
     double const both = variance + second.variance;
-    if (both <= 0)
-        said.push_back(
-            say(is_certain ? sentences::second_order_cancels : sentences::second_order_cancels_uncorrelated));
-    else
-        said.push_back(say(is_certain ? sentences::second_order_changes : sentences::second_order_changes_uncorrelated,
-                           {{"compared", compared(say, std::sqrt(both), asked, first)}}));
+    said.push_back(both <= 0 ? say(cancels)
+                             : say(changes, {{"compared", compared(say, std::sqrt(both), asked, first)}}));
 }
 
 /// First order knows of no range; what lies beyond one scatters otherwise than it says.

@@ -89,6 +89,7 @@ TEST(ExplainSlips, HeatBelowZero) {
         {"COOKINGPOWER", {-105, 30}, "was the mass evaporated left out?"},
     });
     EXPECT_EQ(explained("USEFULHEAT", {5000, 95, 90, omitted, 200}).find("gave up"), std::string::npos);
+    EXPECT_EQ(explained("USEFULHEAT", {5000, 93.6, 20}).find("gave up"), std::string::npos); // swapped, it says
 }
 
 TEST(ExplainSlips, WoodTooWetAndATurnDownThatIsNone) {
