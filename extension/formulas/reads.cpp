@@ -1,10 +1,10 @@
 #include "extension/formulas/reads.hpp"
 
 #include "extension/formulas/letters.hpp"
+#include "extension/formulas/number.hpp"
 #include "extension/formulas/quotes.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 namespace hearthcell::formulas {
 namespace {
@@ -70,12 +70,8 @@ std::optional<double> Reads::number_named(Token const& name, Place const& cell) 
         return std::nullopt;
     std::vector<Token> content = names_.content(*meant);
     std::erase_if(content, [](Token const& token) { return token.kind == TokenKind::start; });
-    double number = 0;
-    if (content.size() != 1 || content[0].kind != TokenKind::number ||
-        std::from_chars(content[0].text.data(), content[0].text.data() + content[0].text.size(), number).ec !=
-            std::errc())
-        return std::nullopt;
-    return number;
+    bool const is_number = content.size() == 1 && content[0].kind == TokenKind::number;
+    return is_number ? number_in(content[0].text) : std::nullopt;
 }
 
 std::string_view Reads::sheet_of(Seen const& seen) const {

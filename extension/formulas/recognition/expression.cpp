@@ -2,10 +2,10 @@
 
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/letters.hpp"
+#include "extension/formulas/number.hpp"
 #include "extension/formulas/reference.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <span>
 
 namespace hearthcell::formulas {
@@ -131,11 +131,10 @@ private:
     }
 
     Polynomial number(Token const& token) {
-        double value = 0;
-        auto const [end, problem] = std::from_chars(token.text.data(), token.text.data() + token.text.size(), value);
-        if (problem != std::errc() || end != token.text.data() + token.text.size())
+        auto const value = number_in(token.text);
+        if (!value)
             throw NoPolynomial();
-        return number(value);
+        return number(*value);
     }
 
     Polynomial number(double value) {

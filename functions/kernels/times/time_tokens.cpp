@@ -1,7 +1,7 @@
 #include "functions/kernels/times/time_tokens.hpp"
 
 #include <algorithm>
-#include <charconv>
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -46,6 +46,21 @@ std::size_t length_while(std::string_view text, bool (*fits)(char)) {
 }
 
 /// Takes the text apart from its front.
+/// What nine digits at most and nine decimals at most mean. Up to 15 digits it is the nearest number there is: a
+/// quotient of two that are exact. std::from_chars does the same, but asks for a newer C++ library than every system of
+/// an office has.
+double number_of(std::string_view whole, std::string_view decimals) {
+    constexpr std::size_t exact = 15;
+    std::uint64_t digits = 0, parts = 1;
+    for (char const digit : std::string(whole) + std::string(decimals))
+        digits = digits * 10 + std::uint64_t(digit - '0');
+    for (std::size_t i = 0; i < decimals.size(); ++i)
+        parts *= 10;
+    if (whole.size() + decimals.size() <= exact)
+        return double(digits) / double(parts);
+    return double(digits / parts) + double(digits % parts) / double(parts);
+}
+
 class Reader {
 public:
     explicit Reader(std::string_view text) : rest(text) { skip_spaces(); }
@@ -75,11 +90,8 @@ private:
                 return {};
             end += 1 + decimals;
         }
-        std::string spelled(rest.substr(0, end));
-        if (has_mark)
-            spelled[whole] = '.';
         Token token{.digits = int(whole), .has_fraction = has_mark};
-        std::from_chars(spelled.data(), spelled.data() + end, token.number, std::chars_format::fixed);
+        token.number = number_of(rest.substr(0, whole), has_mark ? rest.substr(whole + 1, end - whole - 1) : "");
         rest.remove_prefix(end);
         return token;
     }

@@ -1,0 +1,12 @@
+#pragma once
+// A number as a formula holds it.
+
+#include <optional>
+#include <string_view>
+
+namespace hearthcell::formulas {
+
+/// Of a text that is nothing else, with a decimal point whatever the office's language.
+std::optional<double> number_in(std::string_view text);
+
+} // namespace hearthcell::formulas
