@@ -64,8 +64,8 @@ Outcome explain_name(Speaker const& say, std::string_view name, bool alone) {
 Outcome answer_explain(std::span<Value const> given) {
     NameAsked const asked = read_name_asked(std::get<std::string>(given[0]));
     Function const* const function = find_function(asked.name);
-    if (!asked.is_known && (function != nullptr || is_in_tables(asked.name)))
-        return no_such_language(asked.unknown);
+    if (asked.unknown && (function != nullptr || is_in_tables(asked.name)))
+        return no_such_language(*asked.unknown);
     if (function == nullptr)
         return explain_name(Speaker(asked.language), asked.name, given.size() == 1);
     std::span<Value const> const arguments = given.subspan(1);
@@ -79,7 +79,7 @@ Outcome answer_explain(std::span<Value const> given) {
 
 Outcome answer_source(std::span<Value const> given) {
     NameAsked const asked = read_name_asked(std::get<std::string>(given[0]));
-    if (!asked.is_known || asked.for_check)
+    if (asked.unknown || asked.for_check)
         return no_such_name(0);
     Speaker const say(asked.language);
     if (Function const* function = find_function(asked.name)) {
