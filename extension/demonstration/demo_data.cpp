@@ -36,11 +36,13 @@ void fill(office::Document const& workbook, std::filesystem::path const& data) {
     std::ifstream stream(data);
     Json const content = Json::parse(stream);
     int place = 0;
+    workbook.follow_typing(false);
     for (Json const& entry : content.at("sheets")) {
         office::Sheet sheet = workbook.sheet(place++);
         for (auto const& [where, what] : entry.at("cells").items())
             sheet.type(where, rows_of(what, sheet.choices(where)));
     }
+    workbook.follow_typing(true);
 }
 
 } // namespace hearthcell

@@ -114,6 +114,12 @@ void Document::close() {
     model_.clear();
 }
 
+void Document::follow_typing(bool at_once) const {
+    asking("switching automatic calculation", [&] {
+        Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->enableAutomaticCalculation(at_once);
+    });
+}
+
 void Document::recalculate() {
     asking("recalculating", [&] { Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->calculateAll(); });
 }

@@ -48,6 +48,7 @@ public:
     Document& operator=(Document const&) = delete;
 
     void recalculate(); // every formula, whether Calc thinks it needs it or not
+    void follow_typing(bool at_once) const; // formulas, what is typed: many cells are typed faster without
     /// A copy in the format that the file's name ends with: .ods .ots .fods .xlsx .xls .csv .pdf
     void save(std::filesystem::path const& file);
     void close();

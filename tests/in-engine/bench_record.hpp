@@ -65,7 +65,7 @@ protected:
         Document::open(office_with_package(), template_file(GetParam(), "bench-record"), office::Access::read_write);
     Sheet stove = workbook.sheet(0), bench = workbook.sheet(2), heating = workbook.sheet(3),
           readings = workbook.sheet(4), results = workbook.sheet(5), levels = workbook.sheet(6),
-          uncertainty = workbook.sheet(7);
+          uncertainty = workbook.sheet(7), gases = workbook.sheet(8), instruments = workbook.sheet(9);
 };
 
 } // namespace hearthcell::tests

@@ -29,7 +29,7 @@ TEST_P(PowerLevels, HaveMeansAndLimitsOfTheirOwn) {
     expect("C11:E11", 1.0406259, 1.0242441, 1.0570078);
     expect("C12:E12", 4.5582008, 4.3722719, 4.7441297);
     expect("I12:K12", 1.4619341, 1.3741878, 1.5496804);
-    EXPECT_NEAR(number(levels.value("I16")), 4.5582008 / 1.4619341, 1e-4);
+    EXPECT_NEAR(number(levels.value("I20")), 4.5582008 / 1.4619341, 1e-4);
     EXPECT_EQ(levels.shown("L9"), ""); // nothing simmered
 }
 
@@ -42,17 +42,19 @@ TEST_P(PowerLevels, AreNoneOfTheBoilsAndCanBeTheOnesWhoseMeansAreShown) {
 }
 
 TEST_P(PowerLevels, HaveTiersByTheMethodThatTheTiersAreForOnly) {
-    EXPECT_EQ(levels.shown("F21"), "");
+    EXPECT_EQ(levels.shown("F25"), "");
     use("ISO 19867-1");
-    EXPECT_EQ(levels.value("F21"), CellValue(2.0)); // 22.8 % lies between 20 and 30 %
-    for (char const row : {'1', '2', '3', '4', '5', '6'}) {
+    EXPECT_EQ(levels.value("F25"), CellValue(2.0)); // 22.8 % lies between 20 and 30 %
+    for (int row = 25; row <= 36; ++row) {          // also carbon monoxide and particles
         double sum = 0;
-        auto const tiers = levels.values(std::string("G2") + row + ":L2" + row)[0];
+        auto const tiers = levels.values("G" + std::to_string(row) + ":L" + std::to_string(row))[0];
         for (CellValue const& tier : tiers)
             sum += number(tier);
         EXPECT_NEAR(sum, 1, 1e-12) << row;
     }
-    EXPECT_EQ(levels.value("F24"), CellValue(1.0)); // 19.2 %, no char credited
+    EXPECT_EQ(levels.value("F31"), CellValue(1.0)); // 11.67 g of CO a MJ: above the 11.5 of tier 2
+    EXPECT_EQ(levels.value("F34"), CellValue(2.0)); // 220.1 mg of particles a MJ: above the 218 of tier 3
+    EXPECT_EQ(levels.value("F28"), CellValue(1.0)); // 19.2 %, no char credited
     no_errors();
 }
 
