@@ -140,4 +140,20 @@ TEST_P(ComparisonTemplate, ExplainsAnErrorAndCountsMoreRunsThanTheChartHolds) {
               std::string::npos);
 }
 
+TEST_P(ComparisonTemplate, SaysToAPartnerWhatItSaysToTheTester) {
+    Sheet const partners = workbook.sheet(4);
+    EXPECT_EQ(partners.shown("B10"), flat + ": 5; " + ribbed + ": 5; " + baffle + ": 5");
+    for (int line = 0; line < 4; ++line) {
+        EXPECT_EQ(partners.shown(cell('A', 14 + line)), summary.shown(cell('A', 7 + line))) << line;
+        EXPECT_EQ(partners.shown(cell('A', 20 + line)), summary.shown(cell('A', 14 + line))) << line;
+    }
+    EXPECT_NE(partners.shown("A14"), "");
+    EXPECT_EQ(partners.shown("A28"),
+              said_here("This page certifies nothing: it is what the runs gave, and no programme "
+                        "or authority has judged it."));
+    runs.text("I6", ""); // the confidence
+    EXPECT_EQ(partners.shown("B11"), "");
+    EXPECT_EQ(errors(), "");
+}
+
 } // namespace hearthcell::tests
