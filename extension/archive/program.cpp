@@ -34,7 +34,8 @@ int say(Options const& options, Summary const& summary) {
         std::cout << json_of(summary).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << "\n";
     else if (!options.quiet)
         std::cout << text_of(summary) << "\nThe reports are in " << harmless(options.output.string()) << "\n";
-    return summary.problems.empty() ? all_well : with_problems;
+    bool const is_strict = options.strict && summary.remarks.remarks > 0;
+    return summary.problems.empty() && !is_strict ? all_well : with_problems;
 }
 
 /// With the reports filled: the picture of them, then all of them in their places.

@@ -33,11 +33,11 @@ Options checked(Raw raw) {
     if (raw.output.empty())
         throw std::invalid_argument("--output DIR is missing");
     options.output = raw.output;
-    bool const of_a_run =
-        !raw.collect.empty() || !raw.set.empty() || !raw.base.empty() || options.values || options.dry_run;
+    bool const of_a_run = !raw.collect.empty() || !raw.set.empty() || !raw.base.empty() || options.values ||
+                          options.dry_run || options.check;
     if (options.merge && of_a_run)
         throw std::invalid_argument(
-            "--merge joins what is there: --base, --collect, --set, --values and --dry-run belong "
+            "--merge joins what is there: --base, --check, --collect, --set, --values and --dry-run belong "
             "to the runs themselves");
     options.base = raw.base;
     options.package = raw.package.empty() ? usual_package() : std::filesystem::path(raw.package);
@@ -48,6 +48,8 @@ Options checked(Raw raw) {
                 options.collect.push_back(name);
     for (std::string const& text : raw.set)
         options.set.push_back(read_assignment(text));
+    if (options.strict && !options.check && !options.merge)
+        throw std::invalid_argument("--strict is about the remarks of --check");
     if (options.values && options.dry_run)
         throw std::invalid_argument("--values writes copies and --dry-run writes none");
     char const separator = options.null_separated ? '\0' : '\n';

@@ -23,6 +23,7 @@ char const* const footer = R"(In the output folder:
   changes.csv    every result that is another one now
   collected.csv  with --collect: one row a workbook
   problems.csv   what could not be done, and why
+  remarks.csv    with --check: what looks wrong or odd in the workbooks
   summary.txt    what is also printed at the end
   summary.ods    the same and more on pages to be looked at and printed, with charts
   .hearthcell-archive  what is finished: the same command goes on where it was stopped
@@ -32,6 +33,7 @@ Exit status: 0 all well, 1 finished with problems, 2 could not run, 130 or 143 s
 Examples:
   hearthcell-archive results --output recalculated
   hearthcell-archive 2018 2019 --output check --dry-run --collect efficiency,Summary.C7
+  hearthcell-archive 2019 --output check --dry-run --check
   hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
   find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
 )";
@@ -63,6 +65,10 @@ void describe(CLI::App& app, Raw& raw) {
     app.add_flag("--values", options.values,
                  "Copies for sharing: formulas with Hearthcell's functions become values, and notes of their cells");
     app.add_flag("--dry-run", options.dry_run, "Reports only, no copies");
+    app.add_flag("--check", options.check,
+                 "Puts every call of a function of ours to STOVE.EXPLAIN and holds rows against their neighbours: "
+                 "remarks.csv and a page of the summary");
+    app.add_flag("--strict", options.strict, "With remarks of --check the exit status is 1, as with problems");
     app.add_flag(
         "--merge", options.merge,
         "Joins the reports of several runs: INPUT are their output folders, on this machine or reached through "

@@ -24,8 +24,8 @@ struct Options {
     std::uint64_t memory_limit = 2048; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
-    bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, quiet = false,
-         json = false, progress_lines = false;
+    bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, check = false,
+         strict = false, quiet = false, json = false, progress_lines = false;
 };
 
 } // namespace hearthcell::archive

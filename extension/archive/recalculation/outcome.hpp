@@ -3,6 +3,7 @@
 
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/recalculation/named_cells.hpp"
+#include "extension/archive/recalculation/remarks.hpp"
 #include "extension/archive/recalculation/tally.hpp"
 
 #include <vector>
@@ -14,6 +15,7 @@ struct Outcome {
     Tally tally;
     std::vector<Problem> problems;
     std::vector<Collected> collected;
+    CheckOutcome check; // where it was asked for
 };
 
 } // namespace hearthcell::archive

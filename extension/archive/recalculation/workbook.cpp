@@ -123,6 +123,8 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
     add_problems(workbook, comparison, outside, outcome.problems);
     outcome.tally = std::move(comparison.tally);
     result.changes = std::move(comparison.changes);
+    if (options.check)
+        outcome.check = check(office, workbook);
     for (std::string const& name : options.collect)
         outcome.collected.push_back(collect(workbook, name));
     if (options.dry_run)

@@ -38,6 +38,9 @@ void add_to_list(std::filesystem::path const& list, std::string const& name) {
 
 } // namespace
 
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckRemark, sheet, cell, function, value, sentence, effect)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckOutcome, runs, clean, all, remarks)
+
 void to_json(json& out, Finished const& finished) {
     out = {{"key", finished.key}, {"tally", finished.tally}};
     out["problems"] = json::array();
@@ -48,6 +51,8 @@ void to_json(json& out, Finished const& finished) {
     out["collected"] = json::array();
     for (Collected const& one : finished.collected)
         out["collected"].push_back({{"value", one.value}, {"unit", one.unit}, {"found", one.found}});
+    if (finished.check.runs > 0 || finished.check.all > 0)
+        out["check"] = finished.check;
     out["rows_size"] = finished.rows_size;
     out["source"] = finished.source;
     if (finished.copy_size)
@@ -63,6 +68,8 @@ void from_json(json const& in, Finished& finished) {
     for (json const& one : in.at("collected"))
         finished.collected.push_back(
             {one.at("value").get<std::string>(), one.at("unit").get<std::string>(), one.at("found").get<bool>()});
+    if (in.contains("check"))
+        in["check"].get_to(finished.check);
     in.at("rows_size").get_to(finished.rows_size);
     in.at("source").get_to(finished.source);
     if (in.contains("copy_size"))
@@ -172,7 +179,7 @@ void Records::keep(std::string const& relative, Finished const& finished, std::s
     if (finished.copy_size && known.size() > 1) // the last one has taken the place of the others
         known.erase(known.begin(), known.end() - 1);
     record[hashes_field] = known;
-    file.write(record.dump());
+    file.write(record.dump(-1, ' ', false, json::error_handler_t::replace));
     file.put_in_place(false);
 }
 

@@ -25,8 +25,10 @@ std::string line(std::string const& name, json const& rest) {
 } // namespace
 
 IndexWriter::IndexWriter(std::filesystem::path const& output, RunFacts const& facts) : file_(place(output)) {
-    file_.add(line(facts.base.string(),
-                   {{"edition", facts.edition}, {"options", facts.key_of_options}, {"collect", facts.collect}}));
+    file_.add(line(facts.base.string(), {{"edition", facts.edition},
+                                         {"options", facts.key_of_options},
+                                         {"collect", facts.collect},
+                                         {"check", facts.check}}));
 }
 
 void IndexWriter::add(RunEntry const& entry) {
@@ -51,7 +53,7 @@ IndexReader::IndexReader(std::filesystem::path const& output)
         throw std::runtime_error("there is no finished run in " + output_);
     json const header = json::parse(rest);
     facts = {header.at("edition").get<std::string>(), header.at("options").get<std::string>(),
-             header.at("collect").get<std::vector<std::string>>(), base};
+             header.at("collect").get<std::vector<std::string>>(), base, header.value("check", false)};
 }
 
 std::optional<RunEntry> IndexReader::next() {

@@ -18,6 +18,7 @@ struct RunFacts {
     std::string key_of_options; // see Task
     std::vector<std::string> collect;
     std::filesystem::path base; // that the paths in the reports are relative to
+    bool check = false;         // whether the workbooks were checked
 };
 
 /// A line of the reports, in the order of the files.

@@ -13,7 +13,7 @@ namespace {
 constexpr std::size_t most_groups = 10'000; // before it is chosen which ones are shown
 constexpr std::size_t most_changes = 30;
 constexpr std::size_t most_problems = 3; // of each reason
-constexpr std::size_t most_rows = 25;
+constexpr std::size_t most_rows = 25, most_remarks = 25;
 constexpr std::size_t most_points = 600;
 
 } // namespace
@@ -29,6 +29,9 @@ void Findings::workbook(Origin const& origin, Finished const& finished) {
     ++group.workbooks;
     group.with_changes += finished.tally.changed() > 0 ? 1 : 0;
     group.changes += finished.tally.changed();
+    for (CheckRemark const& remark : finished.check.remarks)
+        if (remarks.size() < most_remarks)
+            remarks.push_back({origin, remark});
     if (!finished.collected.empty())
         collect({origin, ++rows, finished.collected});
 }

@@ -39,6 +39,10 @@ public:
         Origin origin;
         Problem problem;
     };
+    struct Remarked {
+        Origin origin;
+        CheckRemark remark;
+    };
     struct Row { // of collected.csv
         Origin origin;
         std::uint64_t number = 0; // among all, from 1
@@ -54,8 +58,9 @@ public:
     std::array<Sized, 5> sizes; // by size_class
     std::uint64_t counted = 0;  // changes
     std::map<Reason, std::vector<Listed>> problems;
-    std::vector<Row> first_rows; // of collected.csv
-    std::vector<Row> sample;     // every nth row of it
+    std::vector<Remarked> remarks; // the first ones
+    std::vector<Row> first_rows;   // of collected.csv
+    std::vector<Row> sample;       // every nth row of it
     std::uint64_t rows = 0, every = 1;
 
 private:

@@ -46,6 +46,8 @@ void add_more(Page& page, std::uint64_t all, std::uint64_t shown, std::string co
 std::vector<Page> pages_of(Summary const& summary, Findings const& findings) {
     std::vector<Page> pages{page_by_function(summary), page_by_folder(summary, findings), page_of_largest(findings),
                             page_of_sizes(summary, findings), page_of_problems(summary, findings)};
+    if (summary.remarks.asked)
+        pages.push_back(page_of_remarks(summary, findings));
     if (!summary.collected.empty())
         pages.push_back(page_of_collected(summary, findings));
     return pages;

@@ -16,6 +16,7 @@ Page page_by_folder(Summary const& summary, Findings const& findings);
 Page page_of_largest(Findings const& findings);
 Page page_of_sizes(Summary const& summary, Findings const& findings);
 Page page_of_problems(Summary const& summary, Findings const& findings);
+Page page_of_remarks(Summary const& summary, Findings const& findings);
 Page page_of_collected(Summary const& summary, Findings const& findings);
 
 // Their parts:

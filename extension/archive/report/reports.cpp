@@ -21,8 +21,10 @@ std::vector<std::string> headings_of_collected(std::vector<std::string> const& n
 
 Reports::Reports(std::filesystem::path const& output, RunFacts const& facts)
     : output_(output), changes_(output / "changes.csv"), collected_(output / "collected.csv"),
-      problems_(output / "problems.csv") {
+      problems_(output / "problems.csv"), remarks_(output / "remarks.csv") {
     summary_.edition = facts.edition;
+    summary_.remarks.asked = facts.check;
+    remarks_.add(csv_row({"file", "sheet", "cell", "function", "value", "remark", "effect"}));
     for (std::string const& name : facts.collect)
         summary_.collected.emplace_back(name, 0);
     problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
@@ -47,8 +49,18 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
         row.push_back(one.unit);
     }
     collected_.add(csv_row(row));
+    add_remarks(relative, finished.check);
     if (finished.rows_size > 0)
         add_changes(origin, Records(place.output).rows_of_changes(relative));
+}
+
+void Reports::add_remarks(std::string const& relative, CheckOutcome const& check) {
+    for (CheckRemark const& one : check.remarks)
+        remarks_.add(
+            csv_row({shown(relative), one.sheet, one.cell, one.function, one.value, one.sentence, one.effect}));
+    if (check.all > check.remarks.size())
+        remarks_.add(csv_row({shown(relative), "", "", "", "",
+                              "and " + std::to_string(check.all - check.remarks.size()) + " more", ""}));
 }
 
 void Reports::add_changes(Origin const& origin, std::filesystem::path const& rows) {
@@ -97,6 +109,10 @@ void Reports::put_in_place() {
         collected_.put_in_place();
     else
         std::filesystem::remove(output_ / "collected.csv"); // of an earlier run with other options
+    if (summary_.remarks.asked)
+        remarks_.put_in_place();
+    else
+        std::filesystem::remove(output_ / "remarks.csv");
     problems_.put_in_place();
     ReportFile text(output_ / "summary.txt");
     text.add(text_of(summary_));

@@ -17,8 +17,8 @@ struct RunPlace {
     std::filesystem::path base;
 };
 
-/// changes.csv, collected.csv, problems.csv and summary.txt, written from one workbook after the other in the order of
-/// their names: nothing is held that grows with their number but the files themselves.
+/// changes.csv, collected.csv, problems.csv, remarks.csv and summary.txt, written from one workbook after the other in
+/// the order of their names: nothing is held that grows with their number but the files themselves.
 class Reports {
 public:
     Reports(std::filesystem::path const& output, RunFacts const& facts);
@@ -38,13 +38,14 @@ public:
     void put_in_place();
 
 private:
+    void add_remarks(std::string const& relative, CheckOutcome const& check);
     void add_changes(Origin const& origin, std::filesystem::path const& rows);
 
     std::filesystem::path output_;
     Summary summary_;
     Findings findings_;
     WholeFile changes_;
-    ReportFile collected_, problems_;
+    ReportFile collected_, problems_, remarks_;
     std::optional<std::system_error> no_changes_;
 };
 

@@ -81,8 +81,20 @@ void Summary::add(Finished const& finished) {
     changed += finished.tally.changed() > 0 ? 1 : 0;
     copies += finished.copy_size ? 1 : 0;
     tally.add(finished.tally);
+    remarks.runs += finished.check.runs;
+    remarks.clean += finished.check.clean;
+    remarks.remarks += finished.check.all;
+    remarks.workbooks += finished.check.all > 0 ? 1 : 0;
     for (std::size_t name = 0; name < collected.size() && name < finished.collected.size(); ++name)
         collected[name].second += finished.collected[name].found ? 1 : 0;
+}
+
+std::string words_of(CheckCounts const& counts) {
+    std::string const runs = counted(counts.runs, "run", "runs") + " checked";
+    return counts.remarks == 0 ? runs + ": nothing stands out"
+                               : runs + ": nothing stands out in " + std::to_string(counts.clean) + "; " +
+                                     counted(counts.remarks, "remark", "remarks") + " in " +
+                                     counted(counts.workbooks, "workbook", "workbooks");
 }
 
 std::vector<std::string> opening_lines(Summary const& summary) {
@@ -102,6 +114,8 @@ std::vector<std::string> opening_lines(Summary const& summary) {
     if (tally.without_result > 0)
         second += "; " + std::to_string(tally.without_result) + " were saved without a result";
     std::vector<std::string> lines{first, second};
+    if (summary.remarks.asked)
+        lines.push_back(words_of(summary.remarks));
     if (summary.in_several_runs > 0)
         lines.push_back(counted(summary.in_several_runs, "workbook is", "workbooks are") +
                         " in more than one of the joined runs and counted once");
@@ -131,6 +145,11 @@ nlohmann::json json_of(Summary const& summary) {
         {"problems", summary.problems}};
     if (summary.in_several_runs > 0)
         json["in_several_runs"] = summary.in_several_runs;
+    if (summary.remarks.asked)
+        json["check"] = {{"runs", summary.remarks.runs},
+                         {"clean", summary.remarks.clean},
+                         {"remarks", summary.remarks.remarks},
+                         {"workbooks", summary.remarks.workbooks}};
     json["collected"] = nlohmann::json::object();
     for (auto const& [name, workbooks] : summary.collected)
         json["collected"][name] = workbooks;

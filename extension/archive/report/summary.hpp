@@ -9,6 +9,14 @@
 
 namespace hearthcell::archive {
 
+/// What the checks of all workbooks came to.
+struct CheckCounts {
+    bool asked = false;
+    std::uint64_t runs = 0, clean = 0, remarks = 0, workbooks = 0; // workbooks: those with remarks
+};
+/// In a sentence.
+std::string words_of(CheckCounts const& counts);
+
 /// What a run comes to. Holds nothing that would differ from one run to the next on the same files.
 struct Summary {
     std::string edition;
@@ -18,6 +26,7 @@ struct Summary {
     std::size_t copies = 0;
     std::size_t in_several_runs = 0; // workbooks, of runs that were joined
     Tally tally;
+    CheckCounts remarks;
     std::map<std::string, std::size_t> problems;                // by reason
     std::vector<std::pair<std::string, std::size_t>> collected; // name and in how many workbooks it was found
 

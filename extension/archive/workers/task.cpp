@@ -48,6 +48,8 @@ std::string words_of(Options const& options) {
         add(number != nullptr ? written(*number) : "'" + std::get<std::string>(assignment.value));
     }
     add(options.values ? "values" : options.dry_run ? "dry" : "copies");
+    if (options.check)
+        add("check");
     add(std::to_string(options.size_limit));
     return text;
 }

@@ -19,7 +19,9 @@ struct Task {
     std::string edition;           // of the package: "Hearthcell 0.1.0"
     std::string key_of_options;    // hash of package and of the options that make a difference
 
-    [[nodiscard]] RunFacts facts() const { return {edition, key_of_options, options.collect, inputs.base}; }
+    [[nodiscard]] RunFacts facts() const {
+        return {edition, key_of_options, options.collect, inputs.base, options.check};
+    }
 
     /// What a finished workbook is recognised by.
     [[nodiscard]] std::string key(std::string const& hash_of_content) const {
