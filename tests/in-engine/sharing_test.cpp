@@ -26,6 +26,7 @@ constexpr Row rows[] = {
     {"=STOVE.BOILINGPOINT(0)*1%", ""},                            // a percentage by the formula, not by the cell
     {"=IF(STOVE.BOILINGPOINT(0)>99;\"\";1)", "=\"\""},            // a text of no length
     {"=IF(STOVE.BOILINGPOINT(0)>99;\"12\";1)", ""},               // a text that looks like a number
+    {"=STOVE.EXPLAIN(\"DRYMASS:fr\";520;14)", ""},                // a sentence in another language
     {"=STOVE.EXPLAIN(\"BOILINGPOINT\";99999)", ""},               // a text of ours
     {"=STOVE.BOILINGPOINT(99999)", "=#NUM!"},                     // too high
     {"=STOVE.BOILINGPOINT(\"high\")", "=#VALUE!"},                // a text
