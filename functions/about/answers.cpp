@@ -85,7 +85,7 @@ Outcome answer_source(std::span<Value const> given) {
     if (Function const* function = find_function(asked.name)) {
         std::string text;
         for (Source const& source : function->sources)
-            text += (text.empty() ? "" : "; ") + cited(say, source);
+            text = with_next(say, text, cited(say, source));
         return text;
     }
     auto const [said, most] =

@@ -180,9 +180,9 @@ Remarks remark_on_rows(std::span<Value const> given, Language language) {
     std::size_t odd = 0;
     std::size_t const looked_at = std::min(rows.count, most_rows);
     for (std::size_t row = 0; row < looked_at; ++row) {
-        if (!rows.read_next() || std::holds_alternative<Failure>(call(*rows.function, rows.arguments)))
+        if (!rows.read_next())
             continue;
-        std::string const what = explained_in(language, *rows.function, rows.arguments).what_is_odd;
+        std::string const what = what_is_odd(*rows.function, rows.arguments, language);
         if (!what.empty() && ++odd <= most_sentences)
             remarks.odd.push_back(say(sentences::odd_row, {{"row", std::to_string(row + 1)}, {"what", what}}));
     }

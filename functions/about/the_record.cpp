@@ -216,7 +216,13 @@ constexpr Function functions[] = {
                  "Qué hay de erróneo o extraño en los argumentos de una función, en una frase",
                  "Kosa au jambo la ajabu katika hoja za kitendakazi, kwa sentensi moja"},
      .arguments =
-         {function_name,
+         {arguments::named(
+              function_name, "function name",
+              {"Name of a function; behind a colon en, fr, es or sw, the language of the answer: DRYMASS:fr",
+               "Nom d’une fonction\u00a0; après deux-points en, fr, es ou sw, la langue de la réponse\u00a0: "
+               "DRYMASS:fr",
+               "Nombre de una función; tras dos puntos en, fr, es o sw, el idioma de la respuesta: DRYMASS:fr",
+               "Jina la kitendakazi; baada ya nukta mbili en, fr, es au sw, lugha ya jibu: DRYMASS:fr"}),
           {.name = "arguments",
            .measure = Measure::words,
            .help = {"The arguments as that function is given them", "Les arguments tels que cette fonction les reçoit",
@@ -233,6 +239,9 @@ constexpr Function functions[] = {
                   {{"DRYMASS", 520, 14},
                    {"moisture is 14, outside 0 to 0.75: 14 is 1400 %; type 14% or 0.14."},
                    "This project's own words"},
+                  {{"BOILINGPOINT:fr", 1240},
+                   {"Bien\u00a0: point d’ébullition local 95,8503 °C."},
+                   "This project's own words, in French"},
                   {{"NOSUCHTHING", 1}, {Error::not_available}, "No function of that name"}}},
     {.name = "SOURCE",
      .stored = "source",
@@ -240,13 +249,16 @@ constexpr Function functions[] = {
                  "Source publiée d’une fonction ou d’une valeur typique",
                  "Fuente publicada de una función o de un valor típico",
                  "Chanzo kilichochapishwa cha kitendakazi au cha thamani ya kawaida"},
-     .arguments = {{.name = "name",
-                    .measure = Measure::words,
-                    .help = {"Name of a function, a fuel or a pot material",
-                             "Nom d’une fonction, d’un combustible ou d’un matériau de marmite",
-                             "Nombre de una función, un combustible o un material de olla",
-                             "Jina la kitendakazi, fueli au nyenzo ya sufuria"},
-                    .kind = ArgumentKind::text}},
+     .arguments =
+         {{.name = "name",
+           .measure = Measure::words,
+           .help = {"Name of a function, a fuel or a pot material; behind a colon a language: pine:fr",
+                    "Nom d’une fonction, d’un combustible ou d’un matériau de marmite\u00a0; après deux-points "
+                    "une langue\u00a0: pine:fr",
+                    "Nombre de una función, un combustible o un material de olla; tras dos puntos un idioma: "
+                    "pine:fr",
+                    "Jina la kitendakazi, fueli au nyenzo ya sufuria; baada ya nukta mbili lugha: pine:fr"},
+           .kind = ArgumentKind::text}},
      .result = {.name = {"the source, as it is published", "la source, telle qu’elle est publiée",
                          "la fuente, tal como se publicó", "chanzo, kama kilivyochapishwa"},
                 .measure = Measure::words},

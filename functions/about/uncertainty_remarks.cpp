@@ -110,11 +110,12 @@ void add_assumed(Speaker const& say, Sentences& said, UncertainCall const& asked
         Argument const& argument = asked.function->arguments[i];
         Named const* const row = row_behind(argument, value_at(given, i));
         bool const has_interval = row != nullptr && !is_absent(row->low);
-        list += (list.empty() ? "" : "; ") +
-                say(has_interval ? sentences::known_value_with_interval : sentences::known_value,
-                    {{"argument", named_in_sentence(say, argument)},
-                     {"value", quantity(say, asked.at.numbers[asked.number_of[i]], argument.measure)},
-                     {"range", has_interval ? range_in_words(say, row->low, row->high, argument.measure) : ""}});
+        list =
+            with_next(say, list,
+                      say(has_interval ? sentences::known_value_with_interval : sentences::known_value,
+                          {{"argument", named_in_sentence(say, argument)},
+                           {"value", quantity(say, asked.at.numbers[asked.number_of[i]], argument.measure)},
+                           {"range", has_interval ? range_in_words(say, row->low, row->high, argument.measure) : ""}}));
     }
     if (!list.empty())
         said.push_back(say(sentences::counted_as_known, {{"list", list}}));

@@ -26,16 +26,17 @@ void add_method(Speaker const& say, Function const& function, std::span<Value co
 }
 
 /// Every part of a row with its value, and why one has none. A part that failed is no error of the whole.
-Verdict add_parts(Speaker const& say, Function const& function, std::span<Value const> values, Block const& block,
-                  Sentences& text) {
+void add_parts(Speaker const& say, Function const& function, std::span<Value const> values, Block const& block,
+               Sentences& text) {
     std::string list;
     Sentences whys;
     for (std::size_t i = 0; i < function.result.parts.size(); ++i) {
         Part const& part = function.result.parts[i];
         double const value = block.numbers[i];
-        list += (list.empty() ? "" : "; ") + say(failed(value) ? sentences::part_none : sentences::part_value,
-                                                 {{"part", say.text(part.name)},
-                                                  {"value", failed(value) ? "" : quantity(say, value, part.measure)}});
+        list = with_next(
+            say, list,
+            say(failed(value) ? sentences::part_none : sentences::part_value,
+                {{"part", say.text(part.name)}, {"value", failed(value) ? "" : quantity(say, value, part.measure)}}));
         if (!failed(value))
             continue;
         std::string why = about_failure(say, function, values, failure_of(value));
@@ -47,25 +48,23 @@ Verdict add_parts(Speaker const& say, Function const& function, std::span<Value 
     bool const is_named = values.size() == function.arguments.size();
     if (!is_named && !function.result.all_unless_named) // a cell shows one number: how to come by the others
         text.push_back(say(sentences::how_to_choose));
-    return whys.empty() ? Verdict::fine : Verdict::in_part;
 }
 
-Verdict add_success(Speaker const& say, Function const& function, std::span<Value const> values, Outcome const& outcome,
-                    Sentences& text) {
+void add_success(Speaker const& say, Function const& function, std::span<Value const> values, Outcome const& outcome,
+                 Sentences& text) {
     if (has_parts_to_choose(function))
         return add_parts(say, function, values, std::get<Block>(call(function, asking_for_all(function, values))),
                          text);
     Block const* const block = std::get_if<Block>(&outcome);
     if (block != nullptr && function.result.parts.empty()) {
         text.push_back(about_cells(say, function, values, *block));
-        return text.back() == say(sentences::fine) ? Verdict::fine : Verdict::in_part;
+        return;
     }
     double const* const number = std::get_if<double>(&outcome);
     text.push_back(number == nullptr
                        ? say(sentences::fine)
                        : say(sentences::fine_value, {{"name", say.text(function.result.name)},
                                                      {"value", quantity(say, *number, function.result.measure)}}));
-    return Verdict::fine;
 }
 
 std::string joined(Sentences const& sentences) {
@@ -73,6 +72,30 @@ std::string joined(Sentences const& sentences) {
     for (std::string const& sentence : sentences)
         text += (text.empty() ? "" : " ") + sentence;
     return text;
+}
+
+struct Explained {
+    std::string text; ///< without the word that opens what is odd
+    bool is_odd = false;
+};
+Explained explain(Speaker const& say, Function const& function, std::span<Value const> arguments) {
+    Outcome const outcome = call(function, arguments);
+    if (Failure const* why = std::get_if<Failure>(&outcome))
+        return {about_failure(say, function, arguments, *why)};
+    Sentences text;
+    for (Oddity& oddity : oddities(say, function, arguments))
+        text.push_back(std::move(oddity.sentence));
+    Remarks remarks = remarks_on(function, arguments, say.language());
+    std::ranges::move(remarks.odd, std::back_inserter(text));
+    bool const is_odd = !text.empty();
+    if (!is_odd)
+        add_success(say, function, arguments, outcome, text);
+    add_method(say, function, arguments, text);
+    std::ranges::move(about_names(say, function, arguments), std::back_inserter(text));
+    std::ranges::move(remarks.said, std::back_inserter(text));
+    if (!function.caution.empty())
+        text.push_back(say.text(function.caution));
+    return {joined(text), is_odd};
 }
 
 } // namespace
@@ -98,26 +121,15 @@ std::string about_cells(Speaker const& say, Function const& function, std::span<
                                          {"why", about_failure(say, function, values, why)}});
 }
 
-Explanation explained_in(Language language, Function const& function, std::span<Value const> arguments) {
+std::string explain(Function const& function, std::span<Value const> arguments, Language language) {
     Speaker const say(language);
-    Outcome const outcome = call(function, arguments);
-    if (Failure const* why = std::get_if<Failure>(&outcome))
-        return {Verdict::wrong, about_failure(say, function, arguments, *why), ""};
-    Sentences text;
-    for (Oddity& oddity : oddities(say, function, arguments))
-        text.push_back(std::move(oddity.sentence));
-    Remarks remarks = remarks_on(function, arguments, language);
-    std::ranges::move(remarks.odd, std::back_inserter(text));
-    bool const is_odd = !text.empty();
-    Verdict const verdict = is_odd ? Verdict::odd : add_success(say, function, arguments, outcome, text);
-    add_method(say, function, arguments, text);
-    std::ranges::move(about_names(say, function, arguments), std::back_inserter(text));
-    std::ranges::move(remarks.said, std::back_inserter(text));
-    if (!function.caution.empty())
-        text.push_back(say.text(function.caution));
-    std::string whole = joined(text);
-    return is_odd ? Explanation{verdict, say(sentences::odd, {{"what", whole}}), whole}
-                  : Explanation{verdict, std::move(whole), ""};
+    Explained const explained = explain(say, function, arguments);
+    return explained.is_odd ? say(sentences::odd, {{"what", explained.text}}) : explained.text;
+}
+
+std::string what_is_odd(Function const& function, std::span<Value const> arguments, Language language) {
+    Explained const explained = explain(Speaker(language), function, arguments);
+    return explained.is_odd ? explained.text : "";
 }
 
 } // namespace hearthcell

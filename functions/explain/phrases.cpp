@@ -21,6 +21,10 @@ std::string named_in_sentence(Speaker const& say, Argument const& argument) {
     return say(sentences::argument_name, {{"name", say.text(argument.name)}});
 }
 
+std::string with_next(Speaker const& say, std::string const& list, std::string next) {
+    return list.empty() ? next : say(sentences::next_of_list, {{"list", list}, {"next", std::move(next)}});
+}
+
 std::string in_quotes(std::string_view text) {
     return "\"" + std::string(text) + "\"";
 }

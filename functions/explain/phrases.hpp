@@ -15,6 +15,9 @@ std::string shown_name(Argument const& argument, Language language, std::string_
 /// An argument's name within a sentence.
 std::string named_in_sentence(Speaker const& say, Argument const& argument);
 
+/// A list with one more in it.
+std::string with_next(Speaker const& say, std::string const& list, std::string next);
+
 std::string in_quotes(std::string_view text);
 
 /// A source as it is cited: what is from memory says so.

@@ -58,7 +58,7 @@ TEST(ExplainLanguages, EveryKindOfAnswerIsSpoken) {
     std::string const named = asked("POTHEAT:fr", {500.0, std::string("alumini"), 20.0, 95.0});
     EXPECT_NE(named.find("\"aluminium\" vaut 0,897 kJ/(kg K), "), std::string::npos) << named;
     std::string const parts = asked("SERIES:fr", {column({0.231, 0.224, 0.229})});
-    EXPECT_TRUE(parts.starts_with("Bien\u00a0: moyenne 0,228; n 3; écart-type 0,00360555;")) << parts;
+    EXPECT_TRUE(parts.starts_with("Bien\u00a0: moyenne 0,228\u00a0; n 3\u00a0; écart-type 0,00360555\u00a0;")) << parts;
     EXPECT_NE(parts.find("Trois essais disent peu\u00a0: les limites sont à 4,3 erreurs-types"), std::string::npos);
 }
 
