@@ -39,7 +39,13 @@ public:
             return std::move(contents_);
         contents_.defined = sharing::read_defined(document_);
         for (Area const& area : areas_)
-            read(area);
+            if (text_ <= most_text)
+                read(area);
+        if (text_ > most_text) {
+            contents_ = {};
+            contents_.too_large = true;
+            return std::move(contents_);
+        }
         read_settings();
         contents_.rules = read_rules(document_, contents_.defined);
         return std::move(contents_);
@@ -80,6 +86,8 @@ private:
                 Content content{value_of(values[row][column]), {}};
                 if (area.formulas)
                     content.formula = office::narrow(formulas[row][column]);
+                auto const* const text = std::get_if<std::string>(&content.value);
+                text_ += content.formula.size() + (text == nullptr ? 0 : text->size());
                 if (auto* const error = std::get_if<CellError>(&content.value);
                     error != nullptr && errors_++ < most_errors)
                     error->code = range->getCellByPosition(column, row)->getError();
@@ -105,7 +113,7 @@ private:
     Reference<css::sheet::XSpreadsheetDocument> const document_;
     std::vector<Reference<css::sheet::XSpreadsheet>> const sheets_;
     std::vector<Area> areas_;
-    std::size_t errors_ = 0;
+    std::size_t errors_ = 0, text_ = 0;
     Contents contents_;
 };
 

@@ -45,6 +45,9 @@ struct Contents {
 /// Cells that are read at the most: as many as a log of a day each second has, ten times over.
 inline constexpr std::int64_t most_cells = 1'000'000;
 
+/// Bytes of their texts and formulas that are read at the most.
+inline constexpr std::size_t most_text = 100'000'000;
+
 /// Asks nothing to be recalculated and changes nothing. UNO's exceptions pass.
 Contents read_contents(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
 

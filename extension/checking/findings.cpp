@@ -17,6 +17,14 @@ std::vector<std::string_view> split(std::string_view text, char separator) {
     }
 }
 
+std::optional<Finding::Kind> kind_of(std::string_view word) {
+    if (word == "wrong")
+        return Finding::Kind::wrong;
+    if (word == "odd")
+        return Finding::Kind::odd;
+    return word == "empty" ? std::optional(Finding::Kind::empty_cell) : std::nullopt;
+}
+
 std::optional<Figure> figure_in(std::string_view text) {
     Figure figure;
     figure.is_share = text.ends_with('%');
@@ -36,11 +44,10 @@ Findings findings_in(std::string_view answer) {
         fields.resize(4);
         if (fields[0] == "note")
             found.notes.push_back({std::string(fields[1]), std::string(fields[2])});
-        else if (fields[0] == "wrong" || fields[0] == "odd")
-            found.findings.push_back(
-                {fields[0] == "wrong", std::string(fields[1]), figure_in(fields[2]), figure_in(fields[3])});
+        else if (auto const kind = kind_of(fields[0]))
+            found.findings.push_back({*kind, std::string(fields[1]), figure_in(fields[2]), figure_in(fields[3])});
         else
-            found.findings.push_back({true, std::string(line)});
+            found.findings.push_back({Finding::Kind::wrong, std::string(line)});
     }
     return found;
 }

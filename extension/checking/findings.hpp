@@ -16,8 +16,8 @@ struct Figure {
 
 /// What is wrong or odd about one call.
 struct Finding {
-    bool is_wrong = false;
-    std::string sentence;
+    enum class Kind { odd, empty_cell, wrong } kind = Kind::odd;
+    std::string sentence;                          // or the argument whose cell is empty
     std::optional<Figure> meant = {}, result = {}; // with the slip mended; as it is
 };
 

@@ -95,7 +95,8 @@ void Questions::add(Rule const& rule, std::string const& formula) {
 }
 
 void Questions::add(Question question, bool is_array) {
-    if (all.size() >= most_questions || length_of(question.call) > longest_formula) {
+    std::size_t const length = length_of(question.call);
+    if (all.size() >= most_questions || length > longest_formula || asked_ > most_asked) {
         ++not_looked_at.too_many;
         return;
     }
@@ -116,6 +117,7 @@ void Questions::add(Question question, bool is_array) {
     if (outward_.looks_at_its_cell(asked, sheet_of(question.cell)))
         question.trial.in_cell = question.cell;
     question.trial.formula = std::move(asked);
+    asked_ += 2 * length + question.formula.size();
     all.push_back(std::move(question));
 }
 

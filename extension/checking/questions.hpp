@@ -26,6 +26,8 @@ struct Question {
 
 /// Formulas that are longer, or questions that are, are left alone; and all calls beyond so many.
 inline constexpr std::size_t longest_formula = 8'000, most_questions = 50'000;
+/// Bytes of all questions together.
+inline constexpr std::size_t most_asked = 64'000'000;
 
 struct NotLookedAt {
     std::size_t outside = 0; // reaching out of the document while they are worked out
@@ -58,6 +60,7 @@ private:
     [[nodiscard]] std::string const& sheet_of(Place const& cell) const;
 
     Contents const& contents_;
+    std::size_t asked_ = 0;         // bytes
     std::string const name_ending_; // ":check:fr"
     formulas::Names names_;
     formulas::Reads reads_;

@@ -33,6 +33,11 @@ std::string effect_of(Finding const& finding, Language language) {
                {meant, figure_in_words(*finding.result, language), in_language(rounded, language)});
 }
 
+std::string sentence_of(Finding const& finding, Language language) {
+    return finding.kind == Finding::Kind::empty_cell ? say(Text::empty_cell, language, {finding.sentence})
+                                                     : finding.sentence;
+}
+
 std::string list_of(std::set<std::string> const& words) {
     std::string list;
     for (std::string const& word : words)
@@ -97,13 +102,13 @@ private:
             Finding const& finding = found.findings[at];
             Content const* const content = question.rule == nullptr ? contents_.at(question.cell) : nullptr;
             Place const& cell = question.rule == nullptr ? question.cell : question.rule->first;
-            keep({.weight = finding.is_wrong ? Remark::Weight::wrong : Remark::Weight::odd,
+            keep({.weight = finding.kind == Finding::Kind::wrong ? Remark::Weight::wrong : Remark::Weight::odd,
                   .cell = cell,
                   .last_row = cell.row,
                   .place = place_of(question),
                   .function = "STOVE." + question.call.name,
                   .value = content == nullptr ? "" : shown(*content, language_),
-                  .sentence = finding.sentence,
+                  .sentence = sentence_of(finding, language_),
                   .effect = effect_of(finding, language_)},
                  question.formula, question.call.name + std::to_string(at));
         }

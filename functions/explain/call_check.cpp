@@ -121,11 +121,18 @@ private:
         for (Oddity const& oddity : oddities(say_, function_, values_))
             if (oddity.is_advice)
                 add({"note", "caution", oddity.sentence});
-            else if (!oddity.asks_about_zero || empty_.count(oddity.argument) > 0)
+            else if (oddity.asks_about_zero)
+                add_empty_cell(oddity.argument, result);
+            else
                 add({"odd", oddity.sentence, result_with(oddity.argument, oddity.meant), result});
         for (std::string const& sentence : remarks_on(function_, values_, say_.language()).odd)
             add({"odd", sentence, "", result});
         add_notes();
+    }
+
+    void add_empty_cell(std::size_t place, std::string const& result) {
+        if (empty_.count(place) > 0)
+            add({"empty", say_.text(function_.arguments[place].name), "", result});
     }
 
     void add_notes() {

@@ -9,6 +9,7 @@ namespace hearthcell {
 ///
 ///   wrong   sentence   result meant           the call gives no result
 ///   odd     sentence   result meant   result   it gives one
+///   empty   argument   (empty)        result   the cell of an argument is empty, which counts as 0
 ///   note    kind       text                   what holds for every call of the kind: said once for a workbook
 ///
 /// 'result meant' is that with the slip mended, where it is sure what was meant; else empty. A result that is a share
