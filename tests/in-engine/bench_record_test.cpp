@@ -114,6 +114,9 @@ TEST_P(TheBenchRecord, ReadsTheClockWhereTheFireWasLitByTheClock) {
     EXPECT_NEAR(number(results.value(in_row('B', 1))), 28, 1e-9); // over midnight
     EXPECT_NEAR(number(results.value(in_row('C', 1))), 30, 1e-9);
     EXPECT_EQ(answer(1), said_here("All there; you may empty it."));
+    bench.text(reading("fire out", 1), "30:00"); // minutes and seconds, which no clock shows
+    EXPECT_EQ(answer(1), said_here("The fire was lit by the clock: type boil and fire out by the clock, too."));
+    EXPECT_EQ(results.value(in_row('C', 1)), CellValue(not_available));
 }
 
 TEST_P(TheBenchRecord, SaysWhatIsMissingInALog) {

@@ -34,6 +34,11 @@ TEST_P(GasesAndInstruments, ShareTheCarbonOutAndCountTheFilter) {
 TEST_P(GasesAndInstruments, AreNotCountedWhereTheRecordSaysThatNoGasesWereMeasured) {
     stove.text("L13", stove.choices("L13").at(0));
     EXPECT_EQ(gases.shown("J15") + gases.shown("P15") + levels.shown("C16"), "");
+    stove.text("L13", stove.choices("L13").at(1));
+    for (char const* const name : {"char tray empty", "char and tray"})
+        bench.text(reading(name, 6), ""); // what carbon is left in the char is not known then
+    EXPECT_EQ(gases.shown("J15"), "");
+    EXPECT_NE(gases.shown("P15"), "");
     no_errors();
 }
 
