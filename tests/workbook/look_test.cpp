@@ -36,5 +36,29 @@ TEST(Templates, ShareTheirStyles) {
     }
 }
 
+/// Calc's own colours, which may be light on dark, must not reach a cell.
+TEST(Templates, SetGroundAndInkThemselvesSoThatADarkScreenHidesNothing) {
+    for (auto const& entry : std::filesystem::directory_iterator(SAMPLE_SHEETS)) {
+        if (entry.path().extension() != ".fods")
+            continue;
+        pugi::xml_document document;
+        ASSERT_TRUE(document.load_file(entry.path().c_str()));
+        pugi::xml_node const styles = document.child("office:document").child("office:styles");
+        auto const named = [&](char const* name) { return styles.find_child_by_attribute("style:name", name); };
+        EXPECT_STRNE(named("Default").child("style:table-cell-properties").attribute("fo:background-color").as_string(),
+                     "")
+            << entry.path();
+        EXPECT_STRNE(named("Default").child("style:text-properties").attribute("fo:color").as_string(), "")
+            << entry.path();
+        for (pugi::xpath_node const& found : styles.select_nodes("style:style[@style:family='table-cell']")) {
+            pugi::xml_node style = found.node();
+            while (style.attribute("style:parent-style-name"))
+                style = named(style.attribute("style:parent-style-name").as_string());
+            EXPECT_STREQ(style.attribute("style:name").as_string(), "Default")
+                << entry.path() << ": " << found.node().attribute("style:name").as_string();
+        }
+    }
+}
+
 } // namespace
 } // namespace hearthcell::workbook
