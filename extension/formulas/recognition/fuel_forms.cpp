@@ -17,10 +17,20 @@ struct Around {
     std::vector<std::size_t> under = {}; // but a calorific value that all is divided by
 };
 
+/// Whether one of the factors may be a calorific value: what is not typed may be.
+bool may_be_value(std::vector<std::size_t> const& factors, Subject const& subject) {
+    return std::ranges::any_of(factors, [&](std::size_t factor) {
+        Quantity const& quantity = subject.quantities[factor];
+        return quantity.cell && (!quantity.typed || in_usual_unit(*quantity.typed, dry_value));
+    });
+}
+
 std::optional<PublishedForm> of_share(Fuel const& fuel, Around const& around, Subject const& subject) {
     auto const whole = [&](char const* function, std::string const& form) {
         return PublishedForm{function, fuel.methods, form};
     };
+    if (around.factors == 1 && !may_be_value(common_of(subject).over, subject))
+        return std::nullopt;
     bool const valued_by_number = !fuel.charred && in_usual_unit(around.scale, dry_value).has_value();
     if (around.under.empty() && around.factors == 0 && in_usual_unit(around.scale, {1, 1}))
         return whole("EQUIVALENTDRYFUEL", fuel.form);

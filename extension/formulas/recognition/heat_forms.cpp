@@ -54,8 +54,9 @@ std::optional<PublishedForm> as_evaporation(Subject const& subject, Common const
         return std::nullopt;
     // Alone, 2250 or 2.26 times something may be anything; times a difference of weighings, or a longer number, it is
     // not.
-    Window const sure = difference ? latent_heat : Window{2254, 2260};
-    double const latent = difference && *scale < 1000 ? *scale * 1000 : *scale;
+    bool const is_of_grams = difference && *scale < 1000;
+    Window const sure = difference && !is_of_grams ? latent_heat : Window{2254, 2260};
+    double const latent = is_of_grams ? *scale * 1000 : *scale;
     if (!sure.holds(latent) && !is_near(latent, sure.high))
         return std::nullopt;
     PublishedForm form{"EVAPORATIONHEAT", {}, short_number(latent) + " e"};

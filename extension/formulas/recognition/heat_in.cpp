@@ -10,7 +10,7 @@
 namespace hearthcell::formulas {
 namespace {
 
-constexpr int most_pots = 4;
+constexpr int most_pots = 4, most_attempts = 40;
 
 /// With the number in place of one end of the rise: (95 - start), (end - 20).
 void add_rises_from_number(Linear const& linear, std::vector<Rise>& rises) {
@@ -50,8 +50,8 @@ bool is_known_pair(double specific, double latent) {
     });
 }
 
-/// A sum of heats, pot by pot.
-std::optional<Heat> peeled(Polynomial const& of, Heat const& known, Subject const& subject, int pots) {
+/// A sum of heats, pot by pot. A formula of many differences can be seen in very many ways.
+std::optional<Heat> peeled(Polynomial const& of, Heat const& known, Subject const& subject, int pots, int& attempts) {
     if (of.is_zero() && known.specific > 0)
         return known;
     if (auto const latent = scale_of_sum(of); latent && known.specific > 0 && !of.constant()) {
@@ -63,7 +63,7 @@ std::optional<Heat> peeled(Polynomial const& of, Heat const& known, Subject cons
             return whole;
         }
     }
-    if (pots == most_pots)
+    if (pots == most_pots || ++attempts > most_attempts)
         return std::nullopt;
     bool const mass_is_common = !subject.common.empty() && common_of(subject).over.size() == 1;
     for (Rise const& rise : rises_in(of)) {
@@ -74,7 +74,7 @@ std::optional<Heat> peeled(Polynomial const& of, Heat const& known, Subject cons
         heat.specific = *specific;
         heat.mass_is_common = rise.factor.constant() && mass_is_common;
         heat.weighed = heat.weighed && rise.factor.terms().size() > 1;
-        if (auto const found = peeled(rise.rest, heat, subject, pots + 1))
+        if (auto const found = peeled(rise.rest, heat, subject, pots + 1, attempts))
             return found;
     }
     return std::nullopt;
@@ -153,7 +153,8 @@ std::optional<double> scale_of_rise(Polynomial const& sum) {
 }
 
 std::optional<Heat> heat_in(Subject const& subject) {
-    auto heat = peeled(subject.rest, {}, subject, 0);
+    int attempts = 0;
+    auto heat = peeled(subject.rest, {}, subject, 0, attempts);
     if (!heat)
         return std::nullopt;
     auto const specific = told(heat->specific, subject);

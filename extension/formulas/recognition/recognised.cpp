@@ -1,5 +1,6 @@
 #include "extension/formulas/recognition/recognised.hpp"
 
+#include "extension/formulas/letters.hpp"
 #include "extension/formulas/recognition/forms.hpp"
 
 #include <algorithm>
@@ -30,7 +31,8 @@ bool is_constant(Quantity const& quantity, Constants which) {
 /// mass or time would hardly be.
 bool is_sure(PublishedForm const& form, Constants which) {
     return which != Constants::all || form.form.find('+') != std::string::npos ||
-           form.function == "EQUIVALENTDRYFUEL" || form.function == "WOODENERGY" || form.form.starts_with("4.18");
+           form.function == "EQUIVALENTDRYFUEL" || form.function == "WOODENERGY" ||
+           (form.form.starts_with("4.18") && is_digit(form.form[4]));
 }
 
 std::optional<PublishedForm> held_against_forms(Expression const& expression, Surroundings const& surroundings) {
@@ -44,6 +46,30 @@ std::optional<PublishedForm> held_against_forms(Expression const& expression, Su
         else if (form && !part)
             part = form;
     return part;
+}
+
+bool is_unit(double factor) {
+    return in_usual_unit(factor, {1, 1}) ||
+           std::ranges::any_of(std::array{100.0, 0.01, 60.0, 3.6, 3600.0},
+                               [&](double unit) { return is_near(factor, unit) || is_near(factor, 1 / unit); });
+}
+
+/// What a formula is without those of the cells that it reads: a copy of one, perhaps in another unit; a product; a
+/// sum.
+enum class Itself { copy, product, sum };
+Itself seen_by_itself(std::string_view formula, Place const& cell, Surroundings const& surroundings) {
+    try {
+        Polynomial const polynomial =
+            expression_of(formula, cell, surroundings, 0, [](Quantity const&) { return false; }).polynomial;
+        if (polynomial.terms().size() > 1)
+            return Itself::sum;
+        if (polynomial.constant())
+            return Itself::copy;
+        auto const& [product, factor] = *polynomial.terms().begin();
+        return product.size() == 1 && product[0].second == 1 && is_unit(factor) ? Itself::copy : Itself::product;
+    } catch (NoPolynomial const&) {
+        return Itself::copy;
+    }
 }
 
 std::optional<PublishedForm> after_steps(std::string_view formula, Place const& cell, Surroundings const& surroundings,
@@ -67,17 +93,25 @@ std::optional<PublishedForm> after_steps(std::string_view formula, Place const& 
 } // namespace
 
 std::optional<PublishedForm> recognised(std::string_view formula, Place const& cell, Surroundings const& surroundings) {
-    std::optional<PublishedForm> part;
-    for (int steps = 0; steps <= most_steps; ++steps)
+    std::optional<PublishedForm> best;
+    Itself const itself = seen_by_itself(formula, cell, surroundings);
+    for (int steps = 0; steps <= most_steps && itself != Itself::copy; ++steps)
         try {
             auto const form = after_steps(formula, cell, surroundings, steps);
-            if (form && !form->is_part)
-                return form;
-            part = part ? part : form;
+            if (form && form->is_part && itself != Itself::sum)
+                continue; // the part stands in another cell
+            // With more of the weighings before it, an efficiency may turn out to be one of raw readings.
+            bool const is_better =
+                form && (!best || (!form->is_part && (best->is_part || form->function == "BENCHEFFICIENCY")));
+            if (!is_better)
+                continue;
+            best = form;
+            if (!best->is_part && best->function != "EFFICIENCY")
+                return best;
         } catch (NoPolynomial const&) { // with more of its cells in it, it is no simpler
             break;
         }
-    return part;
+    return best;
 }
 
 } // namespace hearthcell::formulas

@@ -65,7 +65,7 @@ std::optional<PublishedForm> as_pressure(Subject const& subject) {
 
 /// gross - 21.22 H - 0.08 (O + N), in its units.
 std::optional<PublishedForm> as_net_of_gross(Subject const& subject) {
-    constexpr std::array hydrogen{Window{21.1, 21.3}, Window{211, 213}, Window{0.211, 0.213}};
+    constexpr std::array hydrogen{Window{21.21, 21.23}, Window{212.1, 212.3}, Window{0.2121, 0.2123}};
     constexpr std::array others{0.08, 0.8, 0.0008};
     if (!subject.common.empty() || subject.rest.terms().size() < 2 || subject.rest.terms().size() > 4)
         return std::nullopt;
@@ -82,7 +82,7 @@ std::optional<PublishedForm> as_net_of_gross(Subject const& subject) {
     }
     if (gross != 1 || of_hydrogen != 1)
         return std::nullopt;
-    return PublishedForm{"NETFROMGROSS", {properties, iso_19867}, "gross - 21.22 H"};
+    return PublishedForm{"NETFROMGROSS", {}, "gross - 21.22 H"};
 }
 
 /// Whether a quantity may be a time: one that is typed, or a difference of such, in whatever unit.
