@@ -66,7 +66,7 @@ private:
     void closed(std::string_view) override {}
 };
 
-StoredResults inspect_ods(std::filesystem::path const& file, std::uint64_t largest, Room& room) {
+void inspect_ods(std::filesystem::path const& file, std::uint64_t largest, Room& room, CellSink& sink) {
     Zip const zip(file);
     check_unpacked_size(zip, largest);
     if (zip.has("mimetype"))
@@ -81,12 +81,7 @@ StoredResults inspect_ods(std::filesystem::path const& file, std::uint64_t large
     }
     if (!zip.has("content.xml"))
         throw Trouble(zip.has("mimetype") ? Reason::corrupt : Reason::unsupported, "a zip without content.xml");
-    return stored_in_odf(file, room);
-}
-
-StoredResults inspect_xlsx(std::filesystem::path const& file, std::uint64_t largest, Room& room) {
-    check_unpacked_size(Zip(file), largest);
-    return stored_in_xlsx(file, room);
+    read_ods(file, room, sink);
 }
 
 } // namespace
@@ -108,8 +103,7 @@ std::optional<Format> format_of(std::filesystem::path const& file) {
     return std::nullopt;
 }
 
-std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest) {
-    Room room(Room::for_workbooks_up_to(largest));
+bool inspect(std::filesystem::path const& file, Format format, std::uint64_t largest, Room& room, CellSink& sink) {
     std::string const start = start_of(file);
     if (start.empty())
         throw Trouble(Reason::corrupt, "the file is empty");
@@ -118,23 +112,33 @@ std::optional<StoredResults> inspect(std::filesystem::path const& file, Format f
     case Format::ods:
         if (!start.starts_with(zip_start))
             not_what_it_says(format, start);
-        return inspect_ods(file, largest, room);
+        inspect_ods(file, largest, room, sink);
+        return true;
     case Format::xlsx:
         if (is_compound && CompoundFile(file).has("EncryptedPackage"))
             throw Trouble(Reason::password, "encrypted");
         if (!start.starts_with(zip_start))
             not_what_it_says(format, start);
-        return inspect_xlsx(file, largest, room);
+        check_unpacked_size(Zip(file), largest);
+        read_xlsx(file, room, sink);
+        return true;
     case Format::fods:
         if (start.find_first_not_of(" \t\r\n\xEF\xBB\xBF") != start.find('<'))
             not_what_it_says(format, start);
-        return stored_in_flat_odf(file, room);
+        read_fods(file, room, sink);
+        return true;
     case Format::xls:
         if (!is_compound)
             not_what_it_says(format, start);
-        return stored_in_xls(file, room);
+        return read_xls(file, room, sink);
     }
-    return std::nullopt;
+    return false;
+}
+
+std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest) {
+    Room room(Room::for_workbooks_up_to(largest));
+    ResultsFound results(room);
+    return inspect(file, format, largest, room, results) ? std::optional(results.take()) : std::nullopt;
 }
 
 } // namespace hearthcell::archive

@@ -20,7 +20,10 @@ std::string_view ending(Format format);
 
 /// Looks at a file before the office does, which would wait, guess or swallow memory: empty files, damaged ones, other
 /// things under a workbook's name, passwords, zips that unpack to more than `largest` bytes, and what would not find
-/// room in memory. Gives the results that the file holds; nothing where only the office can read them. Throws Trouble.
+/// room in memory. The sink gets what the file holds. Gives false where only the office can read that. Throws Trouble.
+bool inspect(std::filesystem::path const& file, Format format, std::uint64_t largest, Room& room, CellSink& sink);
+
+/// The results that the file holds; nothing where only the office can read them.
 std::optional<StoredResults> inspect(std::filesystem::path const& file, Format format, std::uint64_t largest);
 
 } // namespace hearthcell::archive

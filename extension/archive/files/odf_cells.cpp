@@ -1,4 +1,4 @@
-#include "extension/archive/files/odf_results.hpp"
+#include "extension/archive/files/odf_cells.hpp"
 
 #include "extension/archive/files/odf_values.hpp"
 #include "extension/archive/files/problem.hpp"
@@ -34,12 +34,7 @@ bool holds_no_cells(std::string_view name) {
 
 } // namespace
 
-StoredResults OdfResults::take() {
-    results_.sort();
-    return std::move(results_);
-}
-
-void OdfResults::opened(std::string_view full_name, Attributes const& attributes) {
+void OdfCells::opened(std::string_view full_name, Attributes const& attributes) {
     ++depth_;
     if (ignored_ != 0)
         return;
@@ -54,10 +49,9 @@ void OdfResults::opened(std::string_view full_name, Attributes const& attributes
             null_date_known_ = true;
         }
     } else if (name == "table:1.0 table" && depth_ == spreadsheet_depth + 1) {
-        table_ = depth_;
-        ++sheet_;
-        next_row_ = 0;
-        areas_.clear();
+        open_sheet(attributes);
+    } else if (name == "table:1.0 named-range" || name == "table:1.0 named-expression") {
+        open_name(name, attributes);
     } else if (table_ == 0) {
         return;
     } else if (name == "table:1.0 table-row" && row_ == 0) {
@@ -67,13 +61,32 @@ void OdfResults::opened(std::string_view full_name, Attributes const& attributes
         cells_.clear();
     } else if (row_ != 0 && cell_ == 0 && (name == "table:1.0 table-cell" || name == "table:1.0 covered-table-cell")) {
         cell_ = depth_;
-        open_cell(attributes);
+        open_cell(attributes, name == "table:1.0 covered-table-cell");
     } else if (cell_ != 0 && open_.wanted) {
         open_in_cell(name, attributes);
     }
 }
 
-void OdfResults::open_cell(Attributes const& attributes) {
+void OdfCells::open_sheet(Attributes const& attributes) {
+    table_ = depth_;
+    ++sheet_;
+    next_row_ = 0;
+    areas_.clear();
+    if (all_)
+        sink_.sheet(sheet_name_ = attributes.ending("table:1.0 name"));
+}
+
+void OdfCells::open_name(std::string_view name, Attributes const& attributes) {
+    if (!all_)
+        return;
+    bool const is_range = name == "table:1.0 named-range";
+    sink_.named({std::string(attributes.ending("table:1.0 name")),
+                 table_ == 0 ? std::string() : sheet_name_,
+                 std::string(attributes.ending(is_range ? "table:1.0 cell-range-address" : "table:1.0 expression")),
+                 {}});
+}
+
+void OdfCells::open_cell(Attributes const& attributes, bool covered) {
     open_ = {};
     open_.repeated = count(attributes.ending("table:1.0 number-columns-repeated"), most_columns);
     auto const array_rows = attributes.ending("table:1.0 number-matrix-rows-spanned");
@@ -82,9 +95,18 @@ void OdfResults::open_cell(Attributes const& attributes) {
         room_.take(sizeof(Area));
         areas_.push_back({next_row_, next_column_, count(array_rows, most_rows), count(array_columns, most_columns)});
     }
-    open_.wanted = attributes.has_ending("table:1.0 formula") || in_array(next_column_);
+    open_.is_result = attributes.has_ending("table:1.0 formula") || in_array(next_column_);
+    open_.wanted = open_.is_result || (all_ && !covered);
     if (!open_.wanted)
         return;
+    if (all_) {
+        open_.formula = attributes.ending("table:1.0 formula");
+        int const rows = count(attributes.ending("table:1.0 number-rows-spanned"), most_rows);
+        int const columns = count(attributes.ending("table:1.0 number-columns-spanned"), most_columns);
+        if (rows > 1 || columns > 1)
+            sink_.merged(
+                {{sheet_, next_row_, next_column_}, {sheet_, next_row_ + rows - 1, next_column_ + columns - 1}});
+    }
     open_.type = attributes.ending("office:1.0 value-type");
     open_.fault = attributes.ending("calcext:1.0 value-type") == "error";
     if (attributes.has_ending("office:1.0 string-value"))
@@ -93,10 +115,11 @@ void OdfResults::open_cell(Attributes const& attributes) {
          {"office:1.0 value", "office:1.0 date-value", "office:1.0 time-value", "office:1.0 boolean-value"})
         if (open_.raw.empty())
             open_.raw = attributes.ending(name);
-    hold(open_.type.size() + open_.raw.size() + (open_.string_value ? open_.string_value->size() : 0));
+    hold(open_.formula.size() + open_.type.size() + open_.raw.size() +
+         (open_.string_value ? open_.string_value->size() : 0));
 }
 
-void OdfResults::open_in_cell(std::string_view name, Attributes const& attributes) {
+void OdfCells::open_in_cell(std::string_view name, Attributes const& attributes) {
     if (name == "text:1.0 p" && paragraph_ == 0) {
         paragraph_ = depth_;
         if (open_.paragraphs++ > 0)
@@ -112,7 +135,7 @@ void OdfResults::open_in_cell(std::string_view name, Attributes const& attribute
     }
 }
 
-void OdfResults::text(std::string_view letters) {
+void OdfCells::text(std::string_view letters) {
     if (paragraph_ == 0 || ignored_ != 0)
         return;
     hold(growing * letters.size());
@@ -126,7 +149,7 @@ void OdfResults::text(std::string_view letters) {
     }
 }
 
-void OdfResults::closed(std::string_view) {
+void OdfCells::closed(std::string_view) {
     if (ignored_ != 0) {
         if (ignored_ == depth_)
             ignored_ = 0;
@@ -144,33 +167,42 @@ void OdfResults::closed(std::string_view) {
     --depth_;
 }
 
-void OdfResults::close_cell() {
+void OdfCells::close_cell() {
     if (open_.wanted) {
         OdfCell const cell{open_.type,  open_.raw,   open_.string_value,
                            open_.shown, open_.fault, null_date_known_ ? null_date_ : usual_null_date};
-        hold(sizeof(Cell) + open_.shown.size());
-        cells_.push_back({next_column_, open_.repeated, value_of(cell), open_.type == "date" || open_.type == "time"});
+        Value value = value_of(cell);
+        if (open_.is_result || !std::holds_alternative<std::monostate>(value)) {
+            hold(sizeof(Cell) + open_.shown.size());
+            bool const clock = open_.type == "date" || open_.type == "time";
+            cells_.push_back(
+                {next_column_, open_.repeated, std::move(value), open_.is_result, clock, std::move(open_.formula)});
+        }
     }
     next_column_ += open_.repeated;
 }
 
-void OdfResults::close_row() {
+void OdfCells::close_row() {
     for (int row = 0; row < row_repeated_ && !cells_.empty(); ++row)
         for (Cell const& cell : cells_)
             for (int column = 0; column < cell.repeated; ++column)
-                results_.add({{sheet_, next_row_ + row, cell.column + column}, cell.value, cell.clock}, room_);
+                sink_.cell({{sheet_, next_row_ + row, cell.column + column},
+                            cell.value,
+                            cell.is_result,
+                            cell.formula,
+                            cell.clock});
     cells_.clear();
     room_.give_back(std::exchange(held_, 0));
     next_row_ += row_repeated_;
     std::erase_if(areas_, [&](Area const& area) { return area.row + area.rows <= next_row_; });
 }
 
-void OdfResults::hold(std::uint64_t bytes) {
+void OdfCells::hold(std::uint64_t bytes) {
     room_.take(bytes);
     held_ += bytes;
 }
 
-bool OdfResults::in_array(int column) const {
+bool OdfCells::in_array(int column) const {
     return std::any_of(areas_.begin(), areas_.end(),
                        [&](Area const& area) { return column >= area.column && column < area.column + area.columns; });
 }

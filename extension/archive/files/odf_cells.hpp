@@ -1,7 +1,7 @@
 #pragma once
-// The results that an OpenDocument spreadsheet holds, out of its XML.
+// The cells that an OpenDocument spreadsheet holds, out of its XML.
 
-#include "extension/archive/files/stored.hpp"
+#include "extension/archive/files/cells.hpp"
 #include "extension/archive/files/xml.hpp"
 
 #include <optional>
@@ -9,12 +9,10 @@
 
 namespace hearthcell::archive {
 
-/// Picks the stored results out of the XML of a spreadsheet in OpenDocument format (content.xml, or a flat file).
-class OdfResults : public Xml {
+/// Picks the cells out of the XML of a spreadsheet in OpenDocument format (content.xml, or a flat file).
+class OdfCells : public Xml {
 public:
-    explicit OdfResults(Room& room) : Xml(room), room_(room) {}
-
-    StoredResults take();
+    OdfCells(Room& room, CellSink& sink) : Xml(room), room_(room), sink_(sink), all_(sink.wants_all()) {}
 
     /// Of a flat file: what its first element says that it is, "application/vnd.oasis.opendocument.spreadsheet".
     [[nodiscard]] std::string const& media_type() const { return media_type_; }
@@ -24,7 +22,9 @@ private:
     void closed(std::string_view name) override;
     void text(std::string_view letters) override;
 
-    void open_cell(Attributes const& attributes);
+    void open_sheet(Attributes const& attributes);
+    void open_name(std::string_view name, Attributes const& attributes);
+    void open_cell(Attributes const& attributes, bool covered);
     void open_in_cell(std::string_view name, Attributes const& attributes);
     void close_cell();
     void close_row();
@@ -34,14 +34,16 @@ private:
     struct Cell { // of the row being read
         int column, repeated;
         Value value;
-        bool clock;
+        bool is_result, clock;
+        std::string formula;
     };
     struct Area { // of an array formula, of which the file holds the formula in the first cell only
         int row, column, rows, columns;
     };
     struct Open { // the cell being read
-        bool wanted = false;
+        bool wanted = false, is_result = false;
         int repeated = 1;
+        std::string formula;
         std::string type, raw; // office:value-type and the attribute that goes with it
         std::optional<std::string> string_value;
         bool fault = false;
@@ -50,8 +52,9 @@ private:
     };
 
     Room& room_;
+    CellSink& sink_;
+    bool const all_; // is wanted, not only results
     std::uint64_t held_ = 0;
-    StoredResults results_;
     std::string media_type_;
     double null_date_ = 0; // as days since 1970
     bool null_date_known_ = false;
@@ -59,6 +62,7 @@ private:
     // Depths at which elements are open; 0 when they are not. A flat file holds whole documents inside drawings, whose
     // tables are none of ours.
     int depth_ = 0, ignored_ = 0, table_ = 0, row_ = 0, cell_ = 0, paragraph_ = 0;
+    std::string sheet_name_;
     int sheet_ = -1, next_row_ = 0, next_column_ = 0, row_repeated_ = 1;
     std::vector<Cell> cells_;
     std::vector<Area> areas_;

@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 17> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 20> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -24,6 +24,9 @@ constexpr std::array<std::pair<Reason, std::string_view>, 17> all{{
     {Reason::formulas_left, "formulas left"},
     {Reason::failed, "failed in the office"},
     {Reason::differs, "differs between runs"},
+    {Reason::typed_over, "results typed over"},
+    {Reason::text_for_number, "numbers that are texts"},
+    {Reason::stored_errors, "stored errors"},
 }};
 
 } // namespace

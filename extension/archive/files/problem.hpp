@@ -27,6 +27,9 @@ enum class Reason {
     formulas_left,
     failed,
     differs,
+    typed_over,
+    text_for_number,
+    stored_errors,
 };
 
 /// As problems.csv has it: "timed out".

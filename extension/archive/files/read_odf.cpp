@@ -1,4 +1,4 @@
-#include "extension/archive/files/odf_results.hpp"
+#include "extension/archive/files/odf_cells.hpp"
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/files/zip.hpp"
 
@@ -8,18 +8,17 @@
 
 namespace hearthcell::archive {
 
-StoredResults stored_in_odf(std::filesystem::path const& file, Room& room) {
-    OdfResults reader(room);
+void read_ods(std::filesystem::path const& file, Room& room, CellSink& sink) {
+    OdfCells reader(room, sink);
     Zip(file).read("content.xml", [&](std::string_view piece) { reader.feed(piece); });
     reader.finish();
-    return reader.take();
 }
 
-StoredResults stored_in_flat_odf(std::filesystem::path const& file, Room& room) {
+void read_fods(std::filesystem::path const& file, Room& room, CellSink& sink) {
     std::ifstream text(file, std::ios::binary);
     if (!text)
         throw Trouble(Reason::unreadable, std::strerror(errno));
-    OdfResults reader(room);
+    OdfCells reader(room, sink);
     std::string piece(1 << 16, '\0');
     while (text.read(piece.data(), static_cast<std::streamsize>(piece.size())) || text.gcount() > 0)
         reader.feed({piece.data(), static_cast<std::size_t>(text.gcount())});
@@ -27,7 +26,6 @@ StoredResults stored_in_flat_odf(std::filesystem::path const& file, Room& room) 
     if (reader.media_type().find("opendocument.spreadsheet") == std::string::npos)
         throw Trouble(Reason::unsupported, reader.media_type().empty() ? "XML, but not of a document"
                                                                        : "no spreadsheet, but " + reader.media_type());
-    return reader.take();
 }
 
 } // namespace hearthcell::archive

@@ -1,167 +1,96 @@
-// The stored results of .xls: the records FORMULA and STRING of its stream. Layout: [MS-XLS], the published description
-// of the format.
+// The cells of .xls.
 
+#include "extension/archive/files/cells.hpp"
 #include "extension/archive/files/compound_file.hpp"
 #include "extension/archive/files/problem.hpp"
-#include "extension/archive/files/stored.hpp"
+#include "extension/archive/files/xls_formula.hpp"
+#include "extension/archive/files/xls_globals.hpp"
+#include "extension/archive/files/xls_records.hpp"
 
 #include <array>
-#include <bit>
-#include <cstdint>
+#include <optional>
 #include <utility>
-#include <vector>
 
 namespace hearthcell::archive {
 namespace {
 
-enum : unsigned {
-    formula = 0x0006,
-    end = 0x000A,
-    encryption = 0x002F,
-    more = 0x003C,
-    sheet = 0x0085,
-    string = 0x0207,
-    begin = 0x0809,
-};
+using xls::Record;
+using xls::Records;
 
 constexpr std::array<std::pair<unsigned, int>, 7> errors{
     {{0x00, 521}, {0x07, 532}, {0x0F, 519}, {0x17, 524}, {0x1D, 525}, {0x24, 503}, {0x2A, 32767}}};
 
-/// A record: its kind and bytes. Reading past the end gives zeros, as damage must not become a crash.
-struct Record {
-    unsigned kind = end;
-    std::string_view bytes;
+Value error_numbered(unsigned number) {
+    for (auto const& [kind, code] : errors)
+        if (kind == number)
+            return Fault{code, error_text(code)};
+    return Fault{};
+}
 
-    [[nodiscard]] unsigned byte(std::size_t at) const {
-        return at < bytes.size() ? static_cast<unsigned char>(bytes[at]) : 0;
-    }
-    [[nodiscard]] unsigned word(std::size_t at) const { return byte(at) | byte(at + 1) << 8U; }
-    [[nodiscard]] std::uint64_t number(std::size_t at) const {
-        return std::uint64_t{word(at)} | std::uint64_t{word(at + 2)} << 16U | std::uint64_t{word(at + 4)} << 32U |
-               std::uint64_t{word(at + 6)} << 48U;
-    }
-};
+/// A number in four bytes: the upper part of a real one or a whole one, perhaps in hundredths.
+double short_number(std::uint32_t bits) {
+    constexpr std::uint32_t hundredths = 1, whole = 2;
+    double const number = (bits & whole) != 0 ? double(static_cast<std::int32_t>(bits) >> 2)
+                                              : std::bit_cast<double>(std::uint64_t{bits & ~std::uint32_t{3}} << 32U);
+    return (bits & hundredths) != 0 ? number / 100 : number;
+}
 
-class Records {
+class Sheet {
 public:
-    Records(std::string_view stream, std::size_t start) : stream_(stream), at_(start) {}
+    Sheet(int index, std::string_view stream, std::size_t start, xls::Globals const& globals, CellSink& sink)
+        : index_(index), stream_(stream), start_(start), globals_(globals), sink_(sink), all_(sink.wants_all()) {}
 
-    /// The next one; at the end of the stream an END.
-    Record next() {
-        if (stream_.size() < 4 || at_ > stream_.size() - 4)
-            throw Trouble(Reason::corrupt, "the workbook ends in the middle");
-        Record const head{0, stream_.substr(at_, 4)};
-        std::size_t const size = head.word(2);
-        if (size > stream_.size() - at_ - 4)
-            throw Trouble(Reason::corrupt, "the workbook ends in the middle");
-        Record const record{head.word(0), stream_.substr(at_ + 4, size)};
-        at_ += 4 + size;
-        return record;
-    }
-
-    [[nodiscard]] bool follows(unsigned kind) const {
-        return stream_.size() >= 4 && at_ <= stream_.size() - 4 && Record{0, stream_.substr(at_, 4)}.word(0) == kind;
-    }
-
-private:
-    std::string_view stream_;
-    std::size_t at_;
-};
-
-void add_utf8(std::string& text, char32_t letter) {
-    auto const add = [&](char32_t bits) { text += static_cast<char>(static_cast<unsigned char>(bits)); };
-    if (letter < 0x80) {
-        add(letter);
-    } else if (letter < 0x800) {
-        add(0xC0U | letter >> 6U);
-        add(0x80U | (letter & 0x3FU));
-    } else if (letter < 0x10000) {
-        add(0xE0U | letter >> 12U);
-        add(0x80U | (letter >> 6U & 0x3FU));
-        add(0x80U | (letter & 0x3FU));
-    } else {
-        add(0xF0U | letter >> 18U);
-        add(0x80U | (letter >> 12U & 0x3FU));
-        add(0x80U | (letter >> 6U & 0x3FU));
-        add(0x80U | (letter & 0x3FU));
-    }
-}
-
-std::string utf8(std::u16string const& letters) {
-    std::string text;
-    for (std::size_t at = 0; at < letters.size(); ++at) {
-        char32_t letter = letters[at];
-        bool const pair = letter >= 0xD800 && letter < 0xDC00 && at + 1 < letters.size();
-        if (pair)
-            letter = 0x10000U + ((letter & 0x3FFU) << 10U) + (letters[++at] & 0x3FFU);
-        add_utf8(text, letter);
-    }
-    return text;
-}
-
-/// A text of one or two bytes a letter, which may go on in further records, each with its own width.
-std::string text_of(Record record, Records& records, bool with_width) {
-    std::size_t const wanted = record.word(0);
-    std::u16string letters;
-    std::size_t at = 2;
-    for (;;) {
-        bool const wide = with_width && (record.byte(at) & 1U) != 0;
-        at += with_width ? 1 : 0;
-        for (; letters.size() < wanted && at < record.bytes.size(); at += wide ? 2 : 1)
-            letters += static_cast<char16_t>(wide ? record.word(at) : record.byte(at));
-        if (letters.size() >= wanted || !records.follows(more))
-            return utf8(letters);
-        record = records.next();
-        at = 0;
-    }
-}
-
-class Workbook {
-public:
-    Workbook(std::string const& stream, bool with_width, Room& room)
-        : stream_(stream), with_width_(with_width), room_(room) {}
-
-    /// Nothing when it is encrypted.
-    std::optional<StoredResults> read() {
-        std::vector<std::pair<std::size_t, bool>> sheets; // where each starts, and whether it holds cells
-        Records globals(stream_, 0);
-        for (Record record = globals.next(); record.kind != end; record = globals.next()) {
-            if (record.kind == encryption)
-                return std::nullopt;
-            if (record.kind == sheet) {
-                room_.take(2 * sizeof sheets[0]);
-                sheets.emplace_back(record.number(0) & 0xFFFFFFFFU, record.byte(5) == 0);
-            }
-        }
-        for (std::size_t index = 0; index < sheets.size(); ++index)
-            if (sheets[index].second)
-                read_sheet(static_cast<int>(index), sheets[index].first);
-        results_.sort();
-        return std::move(results_);
-    }
-
-private:
-    void read_sheet(int index, std::size_t start) {
-        Records records(stream_, start);
+    void read(Room& room) {
+        if (all_)
+            gather_shared(room);
+        Records records(stream_, start_);
         int depth = 0; // a chart in the sheet is a part of its own within it
         for (;;) {
             Record const record = records.next();
-            if (record.kind == begin)
+            if (record.kind == xls::begin)
                 ++depth;
-            else if (record.kind == end && --depth <= 0)
+            else if (record.kind == xls::end && --depth <= 0)
                 break;
-            else if (record.kind == string && waiting_)
-                add(text_of(record, records, with_width_));
-            else if (record.kind == formula && depth == 1)
-                read_formula(index, record);
+            else if (record.kind == xls::string && waiting_)
+                add(xls::Cursor(record, records, 2).letters(record.word(0), globals_.with_width));
+            else if (record.kind == xls::formula && depth == 1)
+                read_formula(record);
+            else if (all_ && depth == 1)
+                read_plain(record);
         }
     }
 
-    void read_formula(int index, Record const& record) {
-        place_ = {index, static_cast<int>(record.word(0)), static_cast<int>(record.word(2))};
+private:
+    /// The formulas that cells share stand behind the first of these.
+    void gather_shared(Room& room) {
+        Records records(stream_, start_);
+        std::pair<unsigned, unsigned> cell;
+        int depth = 0;
+        for (;;) {
+            Record const record = records.next();
+            bool const is_array = record.kind == xls::array;
+            if (record.kind == xls::begin)
+                ++depth;
+            else if (record.kind == xls::end && --depth <= 0)
+                return;
+            else if (record.kind == xls::formula)
+                cell = {record.word(0), record.word(2)};
+            else if (is_array || record.kind == xls::shared_formula) {
+                room.take(sizeof(xls::Shared::value_type) + 4 * sizeof(void*));
+                std::size_t const size = record.word(is_array ? 12 : 8);
+                shared_[cell] = record.from(is_array ? 14 : 10).substr(0, size);
+            }
+        }
+    }
+
+    void read_formula(Record const& record) {
+        place_ = {index_, static_cast<int>(record.word(0)), static_cast<int>(record.word(2))};
         waiting_ = false;
+        formula_.clear();
+        if (all_ && globals_.with_width)
+            formula_ = xls::formula_of(record.from(22).substr(0, record.word(20)), place_, globals_.book, shared_);
         if (record.word(12) != 0xFFFF)
-            return add(std::bit_cast<double>(record.number(6)));
+            return add(record.real(6));
         switch (record.byte(6)) {
         case 0: // a text, in a record that follows
             waiting_ = true;
@@ -169,10 +98,7 @@ private:
         case 1:
             return add(record.byte(8) != 0 ? 1.0 : 0.0);
         case 2:
-            for (auto const& [kind, code] : errors)
-                if (kind == record.byte(8))
-                    return add(Fault{code, error_text(code)});
-            return add(Fault{});
+            return add(error_numbered(record.byte(8)));
         default:
             return add(std::string());
         }
@@ -182,27 +108,76 @@ private:
         // LibreOffice writes 0 for the text that a formula gives when its cell is formatted as a number.
         double const* const number = std::get_if<double>(&value);
         bool const zero = number != nullptr && *number == 0;
-        results_.add({place_, std::move(value), false, zero}, room_);
+        sink_.cell({place_, std::move(value), true, formula_, false, zero});
         waiting_ = false;
     }
 
-    std::string const& stream_;
-    bool with_width_;
-    Room& room_;
-    StoredResults results_;
+    void read_plain(Record const& record) {
+        auto const plain = [&](Value value, unsigned column) {
+            sink_.cell({{index_, int(record.word(0)), int(column)}, std::move(value)});
+        };
+        switch (record.kind) {
+        case xls::number:
+            return plain(record.real(6), record.word(2));
+        case xls::short_number:
+            return plain(short_number(record.long_word(6)), record.word(2));
+        case xls::many_short_numbers:
+            for (std::size_t at = 4; at + 8 <= record.bytes.size(); at += 6)
+                plain(short_number(record.long_word(at + 2)), record.word(2) + unsigned((at - 4) / 6));
+            return;
+        case xls::shared_text:
+            if (record.long_word(6) < globals_.texts.size())
+                plain(globals_.texts[record.long_word(6)], record.word(2));
+            return;
+        case xls::own_text:
+        case xls::rich_text:
+            return plain(xls::letters_in(record, 8, record.word(6), globals_.with_width), record.word(2));
+        case xls::logical:
+            return plain(record.byte(7) != 0 ? error_numbered(record.byte(6)) : Value(double(record.byte(6))),
+                         record.word(2));
+        case xls::merged_cells:
+            for (std::size_t at = 2; at + 8 <= record.bytes.size(); at += 8)
+                sink_.merged({{index_, int(record.word(at)), int(record.word(at + 4))},
+                              {index_, int(record.word(at + 2)), int(record.word(at + 6))}});
+            return;
+        default:
+            return;
+        }
+    }
+
+    int index_;
+    std::string_view stream_;
+    std::size_t start_;
+    xls::Globals const& globals_;
+    CellSink& sink_;
+    bool const all_;
+    xls::Shared shared_;
     Place place_;
+    std::string formula_;
     bool waiting_ = false;
 };
 
 } // namespace
 
-std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file, Room& room) {
+bool read_xls(std::filesystem::path const& file, Room& room, CellSink& sink) {
     CompoundFile const container(file);
     bool const of_1997 = container.has("Workbook");
     if (!of_1997 && !container.has("Book"))
         throw Trouble(Reason::unsupported, "a compound file without a workbook in it");
     std::string const stream = container.content(of_1997 ? "Workbook" : "Book", room);
-    return Workbook(stream, of_1997, room).read();
+    auto globals = xls::read_globals(stream, of_1997, sink.wants_all(), room);
+    if (!globals)
+        return false;
+    if (sink.wants_all())
+        for (std::string const& name : globals->book.sheets)
+            sink.sheet(name);
+    for (std::size_t index = 0; index < globals->sheets.size(); ++index)
+        if (globals->sheets[index].holds_cells)
+            Sheet(static_cast<int>(index), stream, globals->sheets[index].start, *globals, sink).read(room);
+    if (sink.wants_all())
+        for (formulas::Definition& name : globals->names)
+            sink.named(std::move(name));
+    return true;
 }
 
 } // namespace hearthcell::archive

@@ -32,4 +32,13 @@ Stored const* StoredResults::find(Place const& place) const {
     return found != results_.end() && found->place == place ? &*found : nullptr;
 }
 
+StoredResults ResultsFound::take() {
+    results_.sort();
+    return std::move(results_);
+}
+
+void ResultsFound::cell(FoundCell&& found) {
+    results_.add({found.place, std::move(found.value), found.clock, found.perhaps_text}, room_);
+}
+
 } // namespace hearthcell::archive

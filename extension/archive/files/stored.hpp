@@ -1,13 +1,9 @@
 #pragma once
 // The results of formulas that a file holds, whatever its format.
 
-#include "extension/archive/files/room.hpp"
-#include "extension/archive/files/value.hpp"
+#include "extension/archive/files/cells.hpp"
 
 #include <deque>
-#include <filesystem>
-#include <optional>
-#include <string>
 
 namespace hearthcell::archive {
 
@@ -33,10 +29,18 @@ private:
     std::deque<Stored> results_;
 };
 
-/// Read from the files themselves: Calc recalculates the cells of an add-in as it opens the file.
-StoredResults stored_in_flat_odf(std::filesystem::path const& file, Room& room);
-StoredResults stored_in_odf(std::filesystem::path const& file, Room& room);
-StoredResults stored_in_xlsx(std::filesystem::path const& file, Room& room);
-std::optional<StoredResults> stored_in_xls(std::filesystem::path const& file, Room& room); // nothing: it is encrypted
+/// Keeps the results that a reader of files finds: Calc recalculates the cells of an add-in as it opens a file, so that
+/// the office cannot tell them any more.
+class ResultsFound : public CellSink {
+public:
+    explicit ResultsFound(Room& room) : room_(room) {}
+    StoredResults take();
+
+private:
+    void cell(FoundCell&& found) override;
+
+    Room& room_;
+    StoredResults results_;
+};
 
 } // namespace hearthcell::archive
