@@ -1,6 +1,5 @@
 #include "extension/archive/picture.hpp"
 
-#include "extension/archive/report/pages.hpp"
 #include "functions/edition.hpp"
 
 #include <nlohmann/json.hpp>
@@ -21,7 +20,7 @@ std::filesystem::path drawn_pages(std::filesystem::path const& output) {
 
 /// In the file's own words, so that the same pages need not be drawn again.
 std::string text_of(Reports const& reports) {
-    nlohmann::json const pages{{"program", edition}, {"pages", pages_of(reports.summary(), reports.findings())}};
+    nlohmann::json const pages{{"program", edition}, {"pages", reports.pages()}};
     return pages.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 

@@ -40,6 +40,7 @@ int say(Options const& options, Summary const& summary) {
 
 /// With the reports filled: the picture of them, then all of them in their places.
 int finish(Pool& pool, Task const& task, Reports& reports) {
+    reports.complete();
     if (!task.options.summary)
         remove_picture(task.output);
     else if (int const signal = make_picture(pool, task.output, reports); signal != 0)
@@ -70,7 +71,7 @@ int recalculate_archive(Options const& options) {
         std::cerr << words_of(earlier) << "\n";
     if (ran.signal != 0)
         return say_stopped(options, ran.signal);
-    Reports reports(task.output, task.facts());
+    Reports reports(task.output, task.facts(), task.same_words);
     fill_reports(reports, task, ran);
     for (auto const& [copy, why] : earlier.left)
         reports.list(copy, {Reason::not_written, "the copy of an earlier run is still there: " + why, 1});
@@ -85,7 +86,7 @@ int join_reports(Options const& options) {
     Progress progress(0, Telling::nothing);
     Pool pool(task, progress);
     pool.run();
-    Reports reports(task.output, join.facts());
+    Reports reports(task.output, join.facts(), task.same_words);
     join.fill(reports);
     return finish(pool, task, reports);
 }

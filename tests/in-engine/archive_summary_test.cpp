@@ -66,7 +66,9 @@ TEST_F(ArchiveSummary, OpensWithItsPagesFiguresAndCharts) {
         names.push_back(document.sheet(sheet).name());
     EXPECT_EQ(names, (std::vector<std::string>{"By function", "By folder or year", "Largest changes", "How far",
                                                "Problems", "Collected"}));
-    EXPECT_EQ(document.sheet("By function").shown("A3"), "56 formulas: 35 changed, 21 the same");
+    EXPECT_EQ(document.sheet("By function").shown("A2"),
+              "Found: 42 formulas with functions of Hearthcell in 7 workbooks, 14 formulas without");
+    EXPECT_EQ(document.sheet("By function").shown("A4"), "56 formulas: 35 changed, 21 the same");
     EXPECT_EQ(document.sheet("By folder or year").shown_rows("A4:D7"),
               (office::TextRows{{"folder or year", "workbooks", "with changes", "changed results"},
                                 {"2016", "2", "2", "14"},

@@ -34,11 +34,17 @@ Options checked(Raw raw) {
         throw std::invalid_argument("--output DIR is missing");
     options.output = raw.output;
     bool const of_a_run = !raw.collect.empty() || !raw.set.empty() || !raw.base.empty() || options.values ||
-                          options.dry_run || options.check;
+                          options.dry_run || options.check || options.inventory;
     if (options.merge && of_a_run)
-        throw std::invalid_argument(
-            "--merge joins what is there: --base, --check, --collect, --set, --values and --dry-run belong "
-            "to the runs themselves");
+        throw std::invalid_argument("--merge joins what is there: --base, --check, --collect, --set, --values, "
+                                    "--dry-run and --inventory belong to the runs themselves");
+    if (options.inventory &&
+        (!raw.collect.empty() || !raw.set.empty() || options.values || options.dry_run || options.check))
+        throw std::invalid_argument("--inventory only reads: --check, --collect, --set, --values and --dry-run go with "
+                                    "a recalculation");
+    if (!raw.same_words.empty() && !options.inventory && !options.merge)
+        throw std::invalid_argument("--same-words goes with --inventory");
+    options.same_words = raw.same_words;
     options.base = raw.base;
     options.package = raw.package.empty() ? usual_package() : std::filesystem::path(raw.package);
     options.office = raw.office;

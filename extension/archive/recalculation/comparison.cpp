@@ -3,7 +3,9 @@
 #include "extension/archive/recalculation/causes.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/meanings.hpp"
+#include "extension/formulas/calls.hpp"
 #include "extension/formulas/our_functions.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <algorithm>
 
@@ -16,6 +18,11 @@ bool lost_its_link(Stored const& before, Value const& after) {
     return fault != nullptr && fault->code == link_not_followed && !std::holds_alternative<Fault>(before.value);
 }
 
+bool calls_ours(std::string const& formula) {
+    return formula.find("STOVE.") != std::string::npos &&
+           std::ranges::any_of(formulas::tokens_of(formula), formulas::is_ours);
+}
+
 } // namespace
 
 Comparison compare(office::Document const& workbook, StoredResults const& stored, std::set<Place> const& set,
@@ -23,6 +30,7 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
     Comparison all;
     visit_formulas(workbook, [&](Place const& place, Value const& after, Formula const& formula) {
         ++all.tally.formulas;
+        all.tally.ours += calls_ours(formula()) ? 1 : 0;
         Stored const* const found = stored.find(place);
         Stored before = found != nullptr ? *found : Stored{place, {}, false};
         if (before.perhaps_text && std::holds_alternative<std::string>(after))

@@ -24,6 +24,9 @@ char const* const footer = R"(In the output folder:
   collected.csv  with --collect: one row a workbook
   problems.csv   what could not be done, and why
   remarks.csv    with --check: what looks wrong or odd in the workbooks
+  layouts.csv    with --inventory: which layouts the sheets have, and in what they differ
+  formulas.csv   with --inventory: hand-written formulas, and the functions that take their place
+  same-words.txt with --inventory: labels that may mean the same
   summary.txt    what is also printed at the end
   summary.ods    the same and more on pages to be looked at and printed, with charts
   .hearthcell-archive  what is finished: the same command goes on where it was stopped
@@ -34,6 +37,7 @@ Examples:
   hearthcell-archive results --output recalculated
   hearthcell-archive 2018 2019 --output check --dry-run --collect efficiency,Summary.C7
   hearthcell-archive 2019 --output check --dry-run --check
+  hearthcell-archive old-sheets --inventory --output inventory
   hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
   find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
 )";
@@ -69,6 +73,13 @@ void describe(CLI::App& app, Raw& raw) {
                  "Puts every call of a function of ours to STOVE.EXPLAIN and holds rows against their neighbours: "
                  "remarks.csv and a page of the summary");
     app.add_flag("--strict", options.strict, "With remarks of --check the exit status is 1, as with problems");
+    app.add_flag("--inventory", options.inventory,
+                 "Recalculates nothing, but says which layouts the sheets have and what their hand-written formulas "
+                 "compute: layouts.csv, formulas.csv. For old sheets without functions of ours");
+    app.add_option("--same-words", raw.same_words,
+                   "With --inventory: words that mean the same on labels, a line 'word = word' for each pair; "
+                   "same-words.txt in the output of an inventory proposes some")
+        ->type_name("FILE");
     app.add_flag(
         "--merge", options.merge,
         "Joins the reports of several runs: INPUT are their output folders, on this machine or reached through "

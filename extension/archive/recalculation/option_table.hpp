@@ -18,7 +18,7 @@ extern char const* const footer;      ///< files, exit status, examples
 /// As the command line gives it, before it is checked.
 struct Raw {
     std::vector<std::string> inputs, collect, set;
-    std::string output, base, package, office;
+    std::string output, base, package, office, same_words;
     Options options;
 };
 

@@ -24,8 +24,9 @@ struct Options {
     std::uint64_t memory_limit = 2048; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
+    std::filesystem::path same_words; // of an inventory: a file; may be empty
     bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, check = false,
-         strict = false, quiet = false, json = false, progress_lines = false;
+         strict = false, inventory = false, quiet = false, json = false, progress_lines = false;
 };
 
 } // namespace hearthcell::archive

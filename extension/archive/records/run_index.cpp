@@ -28,7 +28,8 @@ IndexWriter::IndexWriter(std::filesystem::path const& output, RunFacts const& fa
     file_.add(line(facts.base.string(), {{"edition", facts.edition},
                                          {"options", facts.key_of_options},
                                          {"collect", facts.collect},
-                                         {"check", facts.check}}));
+                                         {"check", facts.check},
+                                         {"inventory", facts.inventory}}));
 }
 
 void IndexWriter::add(RunEntry const& entry) {
@@ -52,8 +53,12 @@ IndexReader::IndexReader(std::filesystem::path const& output)
     if (!std::getline(file_, base, name_ends) || !std::getline(file_, rest, line_ends))
         throw std::runtime_error("there is no finished run in " + output_);
     json const header = json::parse(rest);
-    facts = {header.at("edition").get<std::string>(), header.at("options").get<std::string>(),
-             header.at("collect").get<std::vector<std::string>>(), base, header.value("check", false)};
+    facts = {header.at("edition").get<std::string>(),
+             header.at("options").get<std::string>(),
+             header.at("collect").get<std::vector<std::string>>(),
+             base,
+             header.value("check", false),
+             header.value("inventory", false)};
 }
 
 std::optional<RunEntry> IndexReader::next() {

@@ -19,6 +19,7 @@ struct RunFacts {
     std::vector<std::string> collect;
     std::filesystem::path base; // that the paths in the reports are relative to
     bool check = false;         // whether the workbooks were checked
+    bool inventory = false;     // else a recalculation
 };
 
 /// A line of the reports, in the order of the files.

@@ -41,6 +41,12 @@ std::string advice(Reason reason) {
         return "LibreOffice could not do it. Open it by hand.";
     case Reason::differs:
         return "The joined runs have two workbooks of this name. The first one is counted.";
+    case Reason::typed_over:
+        return "A number stands in a column where the formula does above and below it.";
+    case Reason::text_for_number:
+        return "It looks like a number, but formulas see a text: they pass over it, or fail.";
+    case Reason::stored_errors:
+        return "The file holds errors as results of formulas.";
     }
     return {};
 }

@@ -19,12 +19,14 @@ std::vector<std::string> headings_of_collected(std::vector<std::string> const& n
 
 } // namespace
 
-Reports::Reports(std::filesystem::path const& output, RunFacts const& facts)
+Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, SameWords const& same_words)
     : output_(output), changes_(output / "changes.csv"), collected_(output / "collected.csv"),
       problems_(output / "problems.csv"), remarks_(output / "remarks.csv") {
     summary_.edition = facts.edition;
     summary_.remarks.asked = facts.check;
     remarks_.add(csv_row({"file", "sheet", "cell", "function", "value", "remark", "effect"}));
+    if (facts.inventory)
+        inventory_.emplace(same_words);
     for (std::string const& name : facts.collect)
         summary_.collected.emplace_back(name, 0);
     problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
@@ -43,6 +45,8 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
     findings_.workbook(origin, finished);
     for (Problem const& problem : finished.problems)
         list_of_workbook(origin, problem);
+    if (inventory_)
+        return inventory_->workbook(origin, Records(place.output).rows_of_changes(relative));
     std::vector<std::string> row{shown(relative)};
     for (Collected const& one : finished.collected) {
         row.push_back(one.value);
@@ -95,16 +99,29 @@ void Reports::list(std::string const& file, Problem const& problem) {
                            std::to_string(problem.attempts)}));
 }
 
+void Reports::complete() {
+    if (!inventory_)
+        return;
+    inventory_->finish();
+    summary_.inventory = inventory_->counts();
+}
+
+std::vector<Page> Reports::pages() const {
+    if (!inventory_)
+        return pages_of(summary_, findings_);
+    std::vector<Page> pages = inventory_->pages(summary_);
+    pages.push_back(page_of_problems(summary_, findings_));
+    return pages;
+}
+
 void Reports::put_in_place() {
-    // The largest first: when it finds no room, the others can still say so.
-    try {
-        if (!no_changes_)
-            changes_.put_in_place();
-    } catch (std::system_error const& problem) {
-        no_changes_ = problem;
+    if (inventory_) {
+        inventory_->put_in_place(output_);
+        std::filesystem::remove(output_ / "changes.csv"); // of an earlier run with other options
+    } else {
+        put_changes_in_place();
+        InventoryReport::remove(output_);
     }
-    if (no_changes_)
-        list("changes.csv", {Reason::not_written, no_changes_->code().message(), 1});
     if (!summary_.collected.empty())
         collected_.put_in_place();
     else
@@ -117,6 +134,18 @@ void Reports::put_in_place() {
     ReportFile text(output_ / "summary.txt");
     text.add(text_of(summary_));
     text.put_in_place();
+}
+
+void Reports::put_changes_in_place() {
+    // The largest first: when it finds no room, the others can still say so.
+    try {
+        if (!no_changes_)
+            changes_.put_in_place();
+    } catch (std::system_error const& problem) {
+        no_changes_ = problem;
+    }
+    if (no_changes_)
+        list("changes.csv", {Reason::not_written, no_changes_->code().message(), 1});
 }
 
 } // namespace hearthcell::archive

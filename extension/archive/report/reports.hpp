@@ -3,7 +3,7 @@
 
 #include "extension/archive/records/report_file.hpp"
 #include "extension/archive/records/run_index.hpp"
-#include "extension/archive/report/findings.hpp"
+#include "extension/archive/report/inventory_report.hpp"
 #include "extension/archive/report/summary.hpp"
 
 #include <optional>
@@ -21,7 +21,7 @@ struct RunPlace {
 /// the order of their names: nothing is held that grows with their number but the files themselves.
 class Reports {
 public:
-    Reports(std::filesystem::path const& output, RunFacts const& facts);
+    Reports(std::filesystem::path const& output, RunFacts const& facts, SameWords const& same_words = {});
 
     /// A workbook of which there is a record.
     void finished(std::string const& relative, RunPlace const& place, Finished const& finished);
@@ -33,12 +33,15 @@ public:
     void in_several_runs() { ++summary_.in_several_runs; }
 
     [[nodiscard]] Summary const& summary() const { return summary_; }
-    [[nodiscard]] Findings const& findings() const { return findings_; }
+    /// What stands on the pages of the summary, when all is there.
+    [[nodiscard]] std::vector<Page> pages() const;
+    void complete(); // all are there; before pages and put_in_place
 
     void put_in_place();
 
 private:
     void add_remarks(std::string const& relative, CheckOutcome const& check);
+    void put_changes_in_place();
     void add_changes(Origin const& origin, std::filesystem::path const& rows);
 
     std::filesystem::path output_;
@@ -47,6 +50,7 @@ private:
     WholeFile changes_;
     ReportFile collected_, problems_, remarks_;
     std::optional<std::system_error> no_changes_;
+    std::optional<InventoryReport> inventory_;
 };
 
 } // namespace hearthcell::archive

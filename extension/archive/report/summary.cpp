@@ -63,6 +63,38 @@ std::string counts_table(std::string const& heading, std::string const& unit, Co
     return draw(table) + "\n";
 }
 
+/// First of all: 'nothing changed' means nothing where nothing of ours was met.
+std::string what_was_found(Summary const& summary) {
+    std::uint64_t const by_hand = summary.tally.formulas - summary.tally.ours;
+    std::string const others = counted(by_hand, "formula", "formulas") + " without";
+    if (summary.tally.ours == 0)
+        return "Nothing of ours was checked: no workbook calls a function of Hearthcell, and " + others +
+               " came out as Calc has them" + (by_hand > 0 ? "; --inventory says what they compute" : "");
+    return "Found: " + counted(summary.tally.ours, "formula", "formulas") + " with functions of Hearthcell in " +
+           counted(summary.with_ours, "workbook", "workbooks") + ", " + others;
+}
+
+void say_joined(Summary const& summary, std::vector<std::string>& lines) {
+    if (summary.in_several_runs > 0)
+        lines.push_back(counted(summary.in_several_runs, "workbook is", "workbooks are") +
+                        " in more than one of the joined runs and counted once");
+}
+
+std::vector<std::string> opening_lines(Summary const& summary, InventoryCounts const& found) {
+    std::uint64_t recognised = 0;
+    for (auto const& [function, cells] : found.recognised)
+        recognised += cells;
+    std::vector<std::string> lines{
+        summary.edition + ": " + counted(summary.workbooks, "workbook", "workbooks") + ", " +
+            counted(found.sheets, "sheet", "sheets") + " of " + counted(found.layouts, "layout", "layouts"),
+        counted(found.formulas, "formula", "formulas") + ": " + std::to_string(found.ours) +
+            " with functions of ours in " + counted(found.with_ours, "workbook", "workbooks") + ", " +
+            std::to_string(found.formulas - found.ours) + " written by hand, of which " + std::to_string(recognised) +
+            " were recognised; nothing was recalculated"};
+    say_joined(summary, lines);
+    return lines;
+}
+
 } // namespace
 
 std::string basis(std::string const& name) {
@@ -79,6 +111,7 @@ void Summary::add(Finished const& finished) {
                                     [](Problem const& problem) { return hindered.contains(problem.reason); });
     recalculated += whole ? 1 : 0;
     changed += finished.tally.changed() > 0 ? 1 : 0;
+    with_ours += finished.tally.ours > 0 ? 1 : 0;
     copies += finished.copy_size ? 1 : 0;
     tally.add(finished.tally);
     remarks.runs += finished.check.runs;
@@ -98,6 +131,8 @@ std::string words_of(CheckCounts const& counts) {
 }
 
 std::vector<std::string> opening_lines(Summary const& summary) {
+    if (summary.inventory)
+        return opening_lines(summary, *summary.inventory);
     Tally const& tally = summary.tally;
     std::string first = summary.edition + ": " + counted(summary.workbooks, "workbook", "workbooks") + ", " +
                         std::to_string(summary.recalculated) + " recalculated, " +
@@ -113,12 +148,10 @@ std::vector<std::string> opening_lines(Summary const& summary) {
         second += ", " + std::to_string(tally.links_not_followed) + " need links that were not followed";
     if (tally.without_result > 0)
         second += "; " + std::to_string(tally.without_result) + " were saved without a result";
-    std::vector<std::string> lines{first, second};
+    std::vector<std::string> lines{what_was_found(summary), first, second};
     if (summary.remarks.asked)
         lines.push_back(words_of(summary.remarks));
-    if (summary.in_several_runs > 0)
-        lines.push_back(counted(summary.in_several_runs, "workbook is", "workbooks are") +
-                        " in more than one of the joined runs and counted once");
+    say_joined(summary, lines);
     return lines;
 }
 
@@ -130,6 +163,8 @@ std::string text_of(Summary const& summary) {
     text += "\n";
     if (tally.changed() > 0)
         text += functions_table(tally) + counts_table("kind of change", "cells", tally.kinds) + sizes_table(tally);
+    if (summary.inventory && !summary.inventory->recognised.empty())
+        text += counts_table("recognised", "cells", summary.inventory->recognised);
     if (!summary.collected.empty())
         text += counts_table("collected", "workbooks", summary.collected);
     if (!summary.problems.empty())
@@ -141,8 +176,8 @@ std::string text_of(Summary const& summary) {
 nlohmann::json json_of(Summary const& summary) {
     nlohmann::json json{
         {"edition", summary.edition},      {"workbooks", summary.workbooks}, {"recalculated", summary.recalculated},
-        {"with_changes", summary.changed}, {"copies", summary.copies},       {"results", summary.tally},
-        {"problems", summary.problems}};
+        {"with_changes", summary.changed}, {"with_ours", summary.with_ours}, {"copies", summary.copies},
+        {"results", summary.tally},        {"problems", summary.problems}};
     if (summary.in_several_runs > 0)
         json["in_several_runs"] = summary.in_several_runs;
     if (summary.remarks.asked)
@@ -150,6 +185,12 @@ nlohmann::json json_of(Summary const& summary) {
                          {"clean", summary.remarks.clean},
                          {"remarks", summary.remarks.remarks},
                          {"workbooks", summary.remarks.workbooks}};
+    if (summary.inventory)
+        json["inventory"] = {{"sheets", summary.inventory->sheets},
+                             {"layouts", summary.inventory->layouts},
+                             {"formulas", summary.inventory->formulas},
+                             {"ours", summary.inventory->ours},
+                             {"recognised", summary.inventory->recognised}};
     json["collected"] = nlohmann::json::object();
     for (auto const& [name, workbooks] : summary.collected)
         json["collected"][name] = workbooks;

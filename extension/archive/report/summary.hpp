@@ -4,6 +4,7 @@
 #include "extension/archive/records/finished.hpp"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,23 +18,32 @@ struct CheckCounts {
 /// In a sentence.
 std::string words_of(CheckCounts const& counts);
 
+/// What an inventory found.
+struct InventoryCounts {
+    std::size_t sheets = 0, layouts = 0;
+    std::uint64_t formulas = 0, ours = 0, with_ours = 0;  // cells, cells, workbooks
+    std::map<std::string, std::uint64_t> recognised = {}; // hand-written formulas, by the function for each
+};
+
 /// What a run comes to. Holds nothing that would differ from one run to the next on the same files.
 struct Summary {
     std::string edition;
     std::size_t workbooks = 0;
     std::size_t recalculated = 0;
-    std::size_t changed = 0; // workbooks
+    std::size_t changed = 0;   // workbooks
+    std::size_t with_ours = 0; // workbooks that call functions of ours
     std::size_t copies = 0;
     std::size_t in_several_runs = 0; // workbooks, of runs that were joined
     Tally tally;
     CheckCounts remarks;
     std::map<std::string, std::size_t> problems;                // by reason
     std::vector<std::pair<std::string, std::size_t>> collected; // name and in how many workbooks it was found
+    std::optional<InventoryCounts> inventory;                   // nothing: it was a recalculation
 
     void add(Finished const& finished);
 };
 
-/// What was done, in two lines.
+/// What was found and what was done, a line each.
 std::vector<std::string> opening_lines(Summary const& summary);
 
 /// What a function computes by: why its result is another one than it was. Empty for other formulas.

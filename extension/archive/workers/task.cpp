@@ -4,12 +4,13 @@
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/files/xml.hpp"
 #include "extension/archive/files/zip.hpp"
+#include "extension/archive/inventory/same_words.hpp"
 
 namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "backslashes behind separators,";
+constexpr auto records_edition = "functions of ours counted,";
 
 class Description : public Xml {
 public:
@@ -47,7 +48,7 @@ std::string words_of(Options const& options) {
         auto const* const number = std::get_if<double>(&assignment.value);
         add(number != nullptr ? written(*number) : "'" + std::get<std::string>(assignment.value));
     }
-    add(options.values ? "values" : options.dry_run ? "dry" : "copies");
+    add(options.inventory ? "inventory" : options.values ? "values" : options.dry_run ? "dry" : "copies");
     if (options.check)
         add("check");
     add(std::to_string(options.size_limit));
@@ -66,6 +67,8 @@ Task make_task(Options options) {
     task.key_of_options = hash_of(hash_of_file(task.package) + words_of(options));
     if (!options.merge) // the inputs are runs then
         task.inputs = find_inputs(options.inputs, options.base, task.output);
+    if (!options.same_words.empty())
+        task.same_words = same_words_in(options.same_words);
     task.options = std::move(options);
     return task;
 }

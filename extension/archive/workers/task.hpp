@@ -1,6 +1,7 @@
 #pragma once
 // What a run is about, known to the scheduler and, since they are forks of it, to all workers.
 
+#include "extension/archive/inventory/layouts.hpp"
 #include "extension/archive/recalculation/options.hpp"
 #include "extension/archive/records/run_index.hpp"
 #include "extension/archive/workers/inputs.hpp"
@@ -17,10 +18,11 @@ struct Task {
     std::filesystem::path output;  // absolute
     std::filesystem::path package; // absolute
     std::string edition;           // of the package: "Hearthcell 0.1.0"
+    SameWords same_words;          // of an inventory
     std::string key_of_options;    // hash of package and of the options that make a difference
 
     [[nodiscard]] RunFacts facts() const {
-        return {edition, key_of_options, options.collect, inputs.base, options.check};
+        return {edition, key_of_options, options.collect, inputs.base, options.check, options.inventory};
     }
 
     /// What a finished workbook is recognised by.

@@ -1,0 +1,121 @@
+#include "extension/archive/example/correspondence.hpp"
+
+#include "extension/formulas/moved.hpp"
+#include "extension/formulas/reference.hpp"
+#include "extension/formulas/rewriting.hpp"
+#include "extension/formulas/tokens.hpp"
+
+namespace hearthcell::archive {
+namespace {
+
+using Where = Correspondence::Where;
+
+constexpr int most_cells = 10000; // of a range
+
+std::string name_of(Where const& cell) {
+    return formulas::cell_name(cell.second, cell.first);
+}
+
+std::string word_of(std::optional<LabelledSheet::Named> const& label) {
+    return label ? "'" + label->text + "'" : std::string("no label");
+}
+
+} // namespace
+
+/// A label that stands in several places stands for itself only where it does so on both sheets alike.
+std::variant<Where, Refused> Correspondence::place_of(LabelledSheet::Named const& label) const {
+    auto const &before = old_.places(label.key), &now = target_.places(label.key);
+    if (before == now)
+        return label.where;
+    if (now.empty())
+        return Refused{"'" + label.text + "' is not on this sheet"};
+    if (before.size() != 1 || now.size() != 1)
+        return Refused{"'" + label.text + "' stands more than once, and not in the same places"};
+    return *now.begin();
+}
+
+std::variant<Where, Refused> Correspondence::of(Where const& cell) const {
+    Named const left = old_.to_the_left(cell), above = old_.above(cell);
+    if (!left && !above)
+        return Refused{name_of(cell) + ": no label names it"};
+    Where there = cell;
+    for (bool const is_left : {false, true}) { // of the row the label to the left says more
+        Named const& label = is_left ? left : above;
+        if (!label)
+            continue;
+        auto const place = place_of(*label);
+        if (auto const* const refused = std::get_if<Refused>(&place))
+            return Refused{name_of(cell) + ": " + refused->why};
+        Where const to = std::get<Where>(place);
+        there.first = to.first + cell.first - label->where.first;
+        if (!is_left || !above)
+            there.second = to.second + cell.second - label->where.second;
+    }
+    if (std::string const difference = difference_at(cell, there, left, above); !difference.empty())
+        return Refused{name_of(cell) + ": " + difference};
+    return there;
+}
+
+/// Between what names a cell and what names the one that was found for it; empty where there is none.
+std::string Correspondence::difference_at(Where const& cell, Where const& there, Named const& left,
+                                          Named const& above) const {
+    auto const is_same = [](Named const& one, Named const& other) {
+        return one.has_value() == other.has_value() && (!one || one->key == other->key);
+    };
+    if (there.first < 0 || there.second < 0)
+        return "it would lie outside the sheet";
+    if (Named const now = target_.to_the_left(there); !is_same(left, now))
+        return name_of(there) + " has " + word_of(now) + " to its left, not " + word_of(left);
+    // Where the row is known, a label above that only an inserted row brought does not count.
+    Named const above_there = target_.above(there, left ? &old_ : nullptr);
+    if (!is_same(above, above_there))
+        return name_of(there) + " has " + word_of(above_there) + " above it, not " + word_of(above);
+    if (!left && old_.between(*above, cell) != target_.between(*above_there, there))
+        return "what stands between it and " + word_of(above) + " is something else";
+    if (Named const before = old_.unit_of(cell), now = target_.unit_of(there); !is_same(before, now))
+        return "its unit is " + (now ? word_of(now) : "not given") + ", not " + (before ? word_of(before) : "left out");
+    return {};
+}
+
+std::variant<std::string, Refused> Correspondence::of(std::string_view formula) const {
+    std::optional<Refused> refused;
+    auto const refuse = [&](std::string const& why) {
+        if (!refused)
+            refused = Refused{why};
+        return std::optional<std::string>();
+    };
+    std::string text = formulas::rewritten(formula, [&](formulas::Token const& token) -> std::optional<std::string> {
+        using formulas::TokenKind;
+        if (token.kind == TokenKind::name || token.kind == TokenKind::table || token.kind == TokenKind::error ||
+            token.kind == TokenKind::unknown)
+            return refuse(std::string(token.text) + " cannot be carried");
+        if (token.kind != TokenKind::reference)
+            return std::nullopt;
+        formulas::Reference const reference = formulas::reference_of(token);
+        if (!reference.file.empty() || !reference.first.sheet.empty() || !reference.last.sheet.empty())
+            return refuse(std::string(token.text) + " is on another sheet");
+        if (!reference.first.row || !reference.first.column)
+            return refuse(std::string(token.text) + " is a whole row or column");
+        formulas::Block const block = formulas::block_of(reference);
+        if ((block.bottom - block.top + 1) > most_cells / (block.right - block.left + 1))
+            return refuse(std::string(token.text) + " is too large");
+        Where const from{block.top, block.left};
+        std::optional<Where> moved_by;
+        for (int row = block.top; row <= block.bottom; ++row)
+            for (int column = block.left; column <= block.right; ++column) {
+                auto const place = of(Where{row, column});
+                if (auto const* const why = std::get_if<Refused>(&place))
+                    return refuse(why->why);
+                Where const to = std::get<Where>(place), by{to.first - row, to.second - column};
+                if (moved_by.value_or(by) != by)
+                    return refuse(std::string(token.text) + " is no longer in one piece");
+                moved_by = by;
+            }
+        return formulas::moved_reference(token, moved_by->first, moved_by->second);
+    });
+    if (refused)
+        return *refused;
+    return text;
+}
+
+} // namespace hearthcell::archive

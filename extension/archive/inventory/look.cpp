@@ -1,0 +1,144 @@
+#include "extension/archive/inventory/look.hpp"
+
+#include "extension/archive/inventory/words.hpp"
+#include "extension/formulas/calls.hpp"
+#include "extension/formulas/moved.hpp"
+#include "extension/formulas/our_functions.hpp"
+#include "extension/formulas/recognition/recognised.hpp"
+#include "extension/formulas/rewriting.hpp"
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace hearthcell::archive {
+namespace {
+
+constexpr std::size_t longest_label = 120;
+constexpr std::size_t most_texts = 4000, most_texts_of_all = 20'000; // of a sheet, of its workbook: more are no labels
+
+bool is_number(ContentCell const* cell) {
+    return cell != nullptr && std::holds_alternative<double>(cell->value);
+}
+
+std::string const* label_in(ContentCell const* cell) {
+    auto const* const text = cell == nullptr || cell->is_result ? nullptr : std::get_if<std::string>(&cell->value);
+    bool const may_be = text != nullptr && text->size() <= longest_label && !reads_as_entry(*text);
+    return may_be && !word_key(*text).empty() ? text : nullptr;
+}
+
+/// Without what only files have: =B2*4.186 for of:=[.B2]*4.186.
+std::string as_typed(std::string_view formula) {
+    return formulas::as_shown(
+        formulas::rewritten(formula, [](formulas::Token const& token) -> std::optional<std::string> {
+            if (token.kind == formulas::TokenKind::start)
+                return "=";
+            if (token.kind != formulas::TokenKind::reference || !token.text.starts_with('['))
+                return std::nullopt;
+            std::string text(token.text.substr(1, token.text.size() - 2));
+            for (std::size_t dot = text.find('.'); dot != std::string::npos; dot = text.find('.', dot))
+                if (dot == 0 || text[dot - 1] == ':')
+                    text.erase(dot, 1);
+                else
+                    ++dot;
+            return text;
+        }));
+}
+
+class Looking {
+public:
+    explicit Looking(Contents& contents)
+        : contents_(contents), names_(contents.take_names()),
+          reads_(contents.sheets(), names_, no_tables_), surroundings_{
+                                                             reads_, [&](Place const& place) { return typed(place); },
+                                                             [&](Place const& place) { return formula(place); }},
+          sheets_(contents.sheets().size()), known_(sheets_.size()) {
+        for (std::size_t at = 0; at < sheets_.size(); ++at)
+            sheets_[at].name = contents.sheets()[at];
+    }
+
+    std::vector<SheetFacts> sheets() {
+        for (ContentCell const& cell : contents_.cells()) {
+            if (cell.place.sheet < 0 || std::size_t(cell.place.sheet) >= sheets_.size())
+                continue;
+            SheetFacts& sheet = sheets_[std::size_t(cell.place.sheet)];
+            if (cell.is_result)
+                look_at_formula(cell, sheet);
+            else if (auto const* const text = label_in(&cell);
+                     text != nullptr && sheet.texts.size() < most_texts && texts_++ < most_texts_of_all)
+                sheet.texts.push_back({cell.place.row, cell.place.column, *text, stands_like_value(cell.place)});
+        }
+        return std::move(sheets_);
+    }
+
+private:
+    [[nodiscard]] std::optional<double> typed(Place const& place) const {
+        ContentCell const* const cell = contents_.find(place);
+        return is_number(cell) && !cell->is_result ? std::optional(std::get<double>(cell->value)) : std::nullopt;
+    }
+    [[nodiscard]] std::string_view formula(Place const& place) const {
+        ContentCell const* const cell = contents_.find(place);
+        return cell == nullptr ? std::string_view() : std::string_view(cell->formula);
+    }
+
+    void look_at_formula(ContentCell const& cell, SheetFacts& sheet) {
+        ++sheet.formulas;
+        std::vector<formulas::Token> const tokens = formulas::tokens_of(cell.formula);
+        if (std::ranges::any_of(tokens, formulas::is_ours)) {
+            ++sheet.ours;
+            return;
+        }
+        if (tokens.empty())
+            return;
+        // What is the same relative to its cell is the same form all down a column.
+        auto const [known, is_new] = known_[std::size_t(cell.place.sheet)].try_emplace(
+            std::hash<std::string>{}(formulas::relative_to(cell.place, cell.formula)), none);
+        if (is_new)
+            known->second = recognise(cell, sheet);
+        if (known->second != none)
+            ++sheet.recognised[known->second].cells;
+    }
+
+    std::size_t recognise(ContentCell const& cell, SheetFacts& sheet) {
+        auto const form = formulas::recognised(cell.formula, cell.place, surroundings_);
+        if (!form)
+            return none;
+        sheet.recognised.push_back({form->function,
+                                    form->form,
+                                    as_typed(cell.formula),
+                                    cell_name(cell.place),
+                                    {form->methods.begin(), form->methods.end()},
+                                    form->is_part});
+        return sheet.recognised.size() - 1;
+    }
+
+    /// Behind a label of its row, with no number behind it and none below that it would name.
+    [[nodiscard]] bool stands_like_value(Place const& place) const {
+        if (place.column == 0 || label_in(contents_.find({place.sheet, place.row, place.column - 1})) == nullptr)
+            return false;
+        if (is_number(contents_.find({place.sheet, place.row, place.column + 1})))
+            return false;
+        Place const below{place.sheet, place.row + 1, place.column};
+        return !is_number(contents_.find(below)) ||
+               label_in(contents_.find({below.sheet, below.row, below.column - 1})) != nullptr;
+    }
+
+    static constexpr std::size_t none = ~std::size_t{0};
+
+    Contents& contents_;
+    formulas::Names names_;
+    std::vector<formulas::Table> no_tables_;
+    formulas::Reads reads_;
+    formulas::Surroundings surroundings_;
+    std::vector<SheetFacts> sheets_;
+    std::vector<std::unordered_map<std::size_t, std::size_t>> known_; // of each sheet: hashes of its formulas as seen
+                                                                      // from their cells, and places in `recognised`
+    std::size_t texts_ = 0;
+};
+
+} // namespace
+
+Looked look_at(Contents& contents) {
+    return {Looking(contents).sheets(), oddities_in(contents)};
+}
+
+} // namespace hearthcell::archive
