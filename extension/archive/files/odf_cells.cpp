@@ -2,6 +2,7 @@
 
 #include "extension/archive/files/odf_values.hpp"
 #include "extension/archive/files/problem.hpp"
+#include "extension/formulas/reference.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -72,18 +73,26 @@ void OdfCells::open_sheet(Attributes const& attributes) {
     ++sheet_;
     next_row_ = 0;
     areas_.clear();
-    if (all_)
-        sink_.sheet(sheet_name_ = attributes.ending("table:1.0 name"));
+    if (!all_)
+        return;
+    auto const name = attributes.ending("table:1.0 name");
+    room_.take(2 * sizeof(std::string) + name.size());
+    sheet_names_.emplace_back(name);
+    sink_.sheet(name);
 }
 
 void OdfCells::open_name(std::string_view name, Attributes const& attributes) {
     if (!all_)
         return;
+    Place from;
+    if (auto const base = formulas::address_in(attributes.ending("table:1.0 base-cell-address"))) {
+        auto const sheet = std::ranges::find(sheet_names_, base->sheet);
+        from = {sheet == sheet_names_.end() ? 0 : int(sheet - sheet_names_.begin()), base->block.top, base->block.left};
+    }
     bool const is_range = name == "table:1.0 named-range";
-    sink_.named({std::string(attributes.ending("table:1.0 name")),
-                 table_ == 0 ? std::string() : sheet_name_,
+    sink_.named({std::string(attributes.ending("table:1.0 name")), table_ == 0 ? std::string() : sheet_names_.back(),
                  std::string(attributes.ending(is_range ? "table:1.0 cell-range-address" : "table:1.0 expression")),
-                 {}});
+                 from});
 }
 
 void OdfCells::open_cell(Attributes const& attributes, bool covered) {

@@ -62,7 +62,7 @@ private:
     // Depths at which elements are open; 0 when they are not. A flat file holds whole documents inside drawings, whose
     // tables are none of ours.
     int depth_ = 0, ignored_ = 0, table_ = 0, row_ = 0, cell_ = 0, paragraph_ = 0;
-    std::string sheet_name_;
+    std::vector<std::string> sheet_names_; // where all is wanted
     int sheet_ = -1, next_row_ = 0, next_column_ = 0, row_repeated_ = 1;
     std::vector<Cell> cells_;
     std::vector<Area> areas_;

@@ -50,7 +50,7 @@ std::filesystem::path fods(std::string const& name, std::string const& rows) {
            R"(<table:table table:name="Data">)"
         << rows
         << R"(</table:table><table:named-expressions><table:named-range table:name="cp" )"
-           R"(table:cell-range-address="$Data.$B$1"/></table:named-expressions>)"
+           R"(table:base-cell-address="$Data.$C$4" table:cell-range-address="$Data.$B$1"/></table:named-expressions>)"
            "</office:spreadsheet></office:body></office:document>";
     return file;
 }
@@ -96,7 +96,10 @@ TEST(Contents, OfOpenDocumentHoldTextsFormulasAndRepeatedCells) {
         R"(<table:table-row><table:table-cell table:formula="of:=[.C1]*cp" office:value-type="float" office:value="20.93"/></table:table-row>)"));
     EXPECT_EQ(read.text(), "A1 Water; C1 5; D1 5; A2 of:=[.C1]*cp 20.93");
     EXPECT_EQ(read.contents.merged().size(), 1U);
-    EXPECT_EQ(read.contents.take_names().size(), 1U);
+    auto const names = read.contents.take_names();
+    ASSERT_EQ(names.size(), 1U);
+    EXPECT_EQ(names[0].content, "$Data.$B$1");
+    EXPECT_EQ(names[0].seen_from, (Place{0, 3, 2}));
 }
 
 TEST(Contents, AreNoLargerThanTheirRoom) {
