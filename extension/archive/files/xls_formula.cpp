@@ -1,8 +1,8 @@
 #include "extension/archive/files/xls_formula.hpp"
 
 #include "extension/archive/files/xls_records.hpp"
+#include "extension/archive/files/xls_references.hpp"
 #include "extension/formulas/quotes.hpp"
-#include "extension/formulas/reference.hpp"
 
 #include <array>
 
@@ -10,11 +10,6 @@ namespace hearthcell::archive::xls {
 namespace {
 
 constexpr std::size_t longest = 8192, deepest = 256; // as Excel has it
-constexpr unsigned rows_of_a_sheet = 1U << 16U, columns_of_a_sheet = 1U << 8U;
-constexpr unsigned row_is_relative = 0x8000, column_is_relative = 0x4000, column_bits = 0x3FFF;
-
-/// Something in it is not known here.
-struct Unknown {};
 
 /// By their tokens' numbers, from 3 on.
 constexpr std::array<std::string_view, 15> operations{
@@ -164,80 +159,49 @@ private:
     }
 
     void read_reference(unsigned token) {
+        Place const* const base = token == shared_cell || token == shared_area ? &cell_ : nullptr;
         switch (token) {
         case defined_name: {
             unsigned const number = word();
             at_ += 2;
-            return push(name_in(book_.names, number));
+            return push(name_text(number, book_));
         }
         case outside_name: {
             unsigned const sheets = word(), number = word();
             at_ += 2;
-            if (sheets >= book_.referred.size() || book_.referred[sheets].other >= book_.others.size())
-                throw Unknown();
-            return push(name_in(book_.others[book_.referred[sheets].other].names, number));
+            return push(name_text(number, sheets, book_));
         }
         case one_cell:
         case shared_cell:
-            return push(read_cell(token == shared_cell));
+            return push(read_cell(base));
         case area:
         case shared_area:
-            return push(read_area(token == shared_area));
+            return push(read_area(base));
         case lost_cell:
         case lost_area:
             at_ += token == lost_cell ? 4 : 8;
             return push("#REF!");
         case sheet_cell: {
-            std::string const sheet = sheet_named(word());
-            return push(sheet + read_cell(false));
+            std::string const sheet = sheet_text(word(), book_);
+            return push(sheet + read_cell(base));
         }
         case sheet_area: {
-            std::string const sheet = sheet_named(word());
-            return push(sheet + read_area(false));
+            std::string const sheet = sheet_text(word(), book_);
+            return push(sheet + read_area(base));
         }
         default:
             throw Unknown();
         }
     }
 
-    static std::string name_in(std::vector<std::string> const& names, unsigned number) {
-        if (number == 0 || number > names.size() || names[number - 1].empty())
-            throw Unknown();
-        return names[number - 1];
-    }
-
-    /// Of one sheet of this workbook.
-    std::string sheet_named(unsigned number) {
-        if (number >= book_.referred.size())
-            throw Unknown();
-        auto const [other, first, last] = book_.referred[number];
-        if (other >= book_.others.size() || !book_.others[other].is_this || first != last ||
-            first >= book_.sheets.size())
-            throw Unknown();
-        return formulas::quoted(book_.sheets[first], '\'') + ".";
-    }
-
-    std::string read_cell(bool is_shared) {
+    std::string read_cell(Place const* base) {
         unsigned const row = word();
-        return cell_named(row, word(), is_shared);
+        return cell_text(row, word(), base);
     }
 
-    std::string read_area(bool is_shared) {
+    std::string read_area(Place const* base) {
         unsigned const top = word(), bottom = word(), left = word(), right = word();
-        return cell_named(top, left, is_shared) + ":" + cell_named(bottom, right, is_shared);
-    }
-
-    std::string cell_named(unsigned row, unsigned column_and_flags, bool is_shared) {
-        bool const row_moves = (column_and_flags & row_is_relative) != 0;
-        bool const column_moves = (column_and_flags & column_is_relative) != 0;
-        unsigned column = column_and_flags & column_bits;
-        if (is_shared && row_moves)
-            row = (row + unsigned(cell_.row)) % rows_of_a_sheet;
-        if (is_shared && column_moves)
-            column = (column + unsigned(cell_.column)) % columns_of_a_sheet;
-        std::string letters = formulas::cell_name(int(column), 0);
-        letters.pop_back();
-        return (column_moves ? "" : "$") + letters + (row_moves ? "" : "$") + std::to_string(row + 1);
+        return cell_text(top, left, base) + ":" + cell_text(bottom, right, base);
     }
 
     Record bytes_;

@@ -1,5 +1,6 @@
 #include "extension/archive/inventory/layouts.hpp"
 
+#include "extension/archive/inventory/in_both.hpp"
 #include "extension/archive/inventory/words.hpp"
 
 #include <algorithm>
@@ -12,20 +13,6 @@ constexpr std::size_t side_by_side = 3;      // texts that make a row the headin
 constexpr std::size_t least_shared_part = 4; // of a sheet's texts, a fourth
 
 using Numbers = std::vector<std::uint32_t>;
-
-std::size_t in_both(Numbers const& one, Numbers const& other) {
-    std::size_t both = 0;
-    for (auto a = one.begin(), b = other.begin(); a != one.end() && b != other.end();)
-        if (*a == *b) {
-            ++both;
-            ++a;
-            ++b;
-        } else if (*a < *b)
-            ++a;
-        else
-            ++b;
-    return both;
-}
 
 bool is_much_the_same(Numbers const& one, Numbers const& other) {
     std::size_t const both = in_both(one, other);

@@ -141,4 +141,11 @@ Looked look_at(Contents& contents) {
     return {Looking(contents).sheets(), oddities_in(contents)};
 }
 
+Looked look_at(std::filesystem::path const& file, Format format, std::uint64_t largest) {
+    Room room(Room::for_workbooks_up_to(largest));
+    Contents contents(room);
+    read_contents(file, format, largest, room, contents);
+    return look_at(contents);
+}
+
 } // namespace hearthcell::archive

@@ -13,6 +13,9 @@ struct Looked {
 };
 Looked look_at(Contents& contents);
 
+/// Of a file that is no larger than that. Throws Trouble.
+Looked look_at(std::filesystem::path const& file, Format format, std::uint64_t largest);
+
 /// What needs a look, a problem a kind.
 std::vector<Problem> oddities_in(Contents const& contents);
 

@@ -1,5 +1,6 @@
 // In what layouts differ that are much the same.
 
+#include "extension/archive/inventory/in_both.hpp"
 #include "extension/archive/inventory/layouts.hpp"
 #include "extension/formulas/reference.hpp"
 
@@ -30,22 +31,8 @@ struct View {
     }
 };
 
-template <class Map> std::size_t in_both(Map const& one, Map const& other) {
-    std::size_t both = 0;
-    for (auto a = one.begin(), b = other.begin(); a != one.end() && b != other.end();)
-        if (a->first == b->first) {
-            ++both;
-            ++a;
-            ++b;
-        } else if (a->first < b->first)
-            ++a;
-        else
-            ++b;
-    return both;
-}
-
 template <class Map> double share_of(Map const& one, Map const& other) {
-    std::size_t const both = in_both(one, other);
+    std::size_t const both = in_both(one, other, &Map::value_type::first);
     return double(both) / double(one.size() + other.size() - both);
 }
 

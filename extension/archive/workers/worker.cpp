@@ -142,12 +142,7 @@ private:
     Finished only_look(std::size_t number, PrivateCopy const& copy, Copied const& original, std::string const& key) {
         Looked looked;
         try {
-            looked = reading(number, [&] {
-                Room room(Room::for_workbooks_up_to(largest()));
-                Contents contents(room);
-                read_contents(copy.file, copy.format, largest(), room, contents);
-                return look_at(contents);
-            });
+            looked = reading(number, [&] { return look_at(copy.file, copy.format, largest()); });
         } catch (Trouble const& trouble) {
             if (may_pass(trouble.reason))
                 throw;

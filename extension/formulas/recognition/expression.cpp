@@ -3,10 +3,10 @@
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/letters.hpp"
 #include "extension/formulas/number.hpp"
+#include "extension/formulas/recognition/tokens_left.hpp"
 #include "extension/formulas/reference.hpp"
 
 #include <algorithm>
-#include <span>
 
 namespace hearthcell::formulas {
 namespace {
@@ -14,13 +14,11 @@ namespace {
 constexpr int deepest = 60;             // brackets within brackets
 constexpr std::size_t most_read = 2000; // tokens, with those of the cells that are read
 
-using Tokens = std::span<Token const>;
-
 bool is_named(Token const& function, std::initializer_list<std::string_view> names) {
     return std::ranges::any_of(names, [&](std::string_view name) { return is_same_name(name, function.text); });
 }
 
-class Reader {
+class Reader : private TokensLeft {
 public:
     Reader(Surroundings const& surroundings, IsConstant const& is_constant, Expression& into)
         : surroundings_(surroundings), is_constant_(is_constant), into_(into) {}
@@ -50,15 +48,6 @@ private:
         --depth_;
         rest_ = outer;
         return result;
-    }
-
-    [[nodiscard]] bool is_next(std::string_view operation) const {
-        return !rest_.empty() && rest_[0].kind == TokenKind::operation && rest_[0].text == operation;
-    }
-    bool take(std::string_view operation) {
-        bool const is_there = is_next(operation);
-        rest_ = rest_.subspan(is_there ? 1 : 0);
-        return is_there;
     }
 
     Polynomial sum() {
@@ -140,16 +129,6 @@ private:
     Polynomial number(double value) {
         into_.numbers.push_back(value);
         return Polynomial(value);
-    }
-
-    /// Takes a bracket with what stands in it, which it gives.
-    Tokens take_brackets() {
-        std::size_t const end = closing_bracket(rest_, 0);
-        if (end == rest_.size())
-            throw NoPolynomial();
-        Tokens const inside = rest_.subspan(1, end - 1);
-        rest_ = rest_.subspan(end + 1);
-        return inside;
     }
 
     Polynomial in_brackets() { return all_of(take_brackets()); }
@@ -236,7 +215,6 @@ private:
     Surroundings const& surroundings_;
     IsConstant const& is_constant_;
     Expression& into_;
-    Tokens rest_;
     Place cell_;
     int steps_ = 0, depth_ = 0;
     std::size_t read_ = 0;

@@ -1,0 +1,21 @@
+#pragma once
+// What the tokens of .xls formulas name: cells, sheets, names.
+
+#include "extension/archive/files/xls_formula.hpp"
+
+namespace hearthcell::archive::xls {
+
+/// Something in a formula is not known here.
+struct Unknown {};
+
+/// "$B7". base: the cell that a shared formula is read for; null where places count from the sheet's corner.
+std::string cell_text(unsigned row, unsigned column_and_flags, Place const* base);
+
+/// "'My sheet'." of one sheet of this workbook. Throws Unknown.
+std::string sheet_text(unsigned number, Book const& book);
+
+/// A name by its number, from 1; of another workbook or a library where `sheets` is given. Throws Unknown.
+std::string name_text(unsigned number, Book const& book);
+std::string name_text(unsigned number, unsigned sheets, Book const& book);
+
+} // namespace hearthcell::archive::xls
