@@ -1,7 +1,6 @@
 #include "extension/archive/files/xls_formula.hpp"
 
 #include "extension/archive/files/xls_records.hpp"
-#include "extension/archive/files/xls_references.hpp"
 #include "extension/formulas/quotes.hpp"
 
 #include <array>

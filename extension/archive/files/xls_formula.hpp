@@ -1,30 +1,13 @@
 #pragma once
 // Formulas of .xls files, which hold them as tokens in the order in which they are computed.
 
-#include "extension/archive/files/value.hpp"
+#include "extension/archive/files/xls_references.hpp"
 
-#include <cstdint>
 #include <map>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace hearthcell::archive::xls {
-
-/// What formulas refer to by numbers.
-struct Book {
-    struct Other { // another workbook, a library, or this one
-        bool is_this = false;
-        std::vector<std::string> names;
-    };
-    struct Sheets {
-        unsigned other = 0, first = 0, last = 0;
-    };
-    std::vector<std::string> sheets;
-    std::vector<Other> others;
-    std::vector<Sheets> referred; // by the numbers of sheets in formulas
-    std::vector<std::string> names;
-};
 
 /// Formulas that several cells share, by the cell that holds them.
 using Shared = std::map<std::pair<unsigned, unsigned>, std::string_view>;

@@ -1,9 +1,27 @@
 #pragma once
 // What the tokens of .xls formulas name: cells, sheets, names.
 
-#include "extension/archive/files/xls_formula.hpp"
+#include "extension/archive/files/value.hpp"
+
+#include <string>
+#include <vector>
 
 namespace hearthcell::archive::xls {
+
+/// What formulas refer to by numbers.
+struct Book {
+    struct Other { // another workbook, a library, or this one
+        bool is_this = false;
+        std::vector<std::string> names;
+    };
+    struct Sheets {
+        unsigned other = 0, first = 0, last = 0;
+    };
+    std::vector<std::string> sheets;
+    std::vector<Other> others;
+    std::vector<Sheets> referred; // by the numbers of sheets in formulas
+    std::vector<std::string> names;
+};
 
 /// Something in a formula is not known here.
 struct Unknown {};

@@ -21,6 +21,7 @@ inline constexpr Window latent_heat{2250, 2260};               // kJ/kg
 inline constexpr Window latent_over_specific{535.7, 540.7};    // K; 539 to 540 where the unit is the calorie
 inline constexpr Window boiled_at{80, 101.5}, begun_at{1, 45}; // °C that stand in a formula as numbers
 inline constexpr Window dry_value{14, 36};                     // MJ/kg, of wood and charcoal
+inline constexpr double standard_rise = 75;                    // K
 inline constexpr std::array thousands{1.0, 1e3, 1e-3, 1e6, 1e-6};
 
 /// A formula taken apart: common × rest.

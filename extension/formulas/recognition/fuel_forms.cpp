@@ -8,7 +8,7 @@
 namespace hearthcell::formulas {
 namespace {
 
-constexpr double standard_rise = 75, seconds = 60;
+constexpr double seconds = 60; // of a minute
 
 /// What stands around the fuel in its product.
 struct Around {

@@ -8,8 +8,6 @@
 namespace hearthcell::formulas {
 namespace {
 
-constexpr double standard_rise = 75;
-
 /// 100 - h / 300, in metres or feet, °C or °F.
 struct BoilingRule {
     Window at_sea_level, per_height;
@@ -54,10 +52,10 @@ std::optional<PublishedForm> as_pressure(Subject const& subject) {
     Quantity const& raised = subject.quantities[common.over[0]];
     auto const heights = quantities_in(raised.sum);
     auto const linear = heights.size() == 1 ? linear_in(heights[0], raised.sum) : std::nullopt;
-    auto const factor = linear ? linear->factor.constant() : std::nullopt;
-    if (!exponent.holds(raised.power) || !factor || linear->rest.constant() != 1.0)
+    double const fall = linear ? -linear->factor.constant().value_or(0) : 0;
+    if (!exponent.holds(raised.power) || !linear || linear->rest.constant() != 1.0)
         return std::nullopt;
-    bool const metres = std::abs(-*factor / lapse - 1) < 2e-3, feet = std::abs(-*factor / lapse / foot - 1) < 2e-3;
+    bool const metres = std::abs(fall / lapse - 1) < 2e-3, feet = std::abs(fall / lapse / foot - 1) < 2e-3;
     if (!metres && !feet)
         return std::nullopt;
     return PublishedForm{"AIRPRESSURE", {}, "p (1 - 0.0065 h / 288.15)^5.256"};
