@@ -14,4 +14,12 @@ std::optional<double> number_in(std::string_view text) {
     return whole ? std::optional(number) : std::nullopt;
 }
 
+std::string number_text(double number, int digits) {
+    std::ostringstream stream;
+    stream.imbue(std::locale::classic());
+    stream.precision(digits);
+    stream << number;
+    return stream.str();
+}
+
 } // namespace hearthcell::formulas

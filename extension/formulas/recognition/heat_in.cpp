@@ -1,10 +1,10 @@
 // Heat of water in a formula.
 
+#include "extension/formulas/number.hpp"
 #include "extension/formulas/recognition/forms.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 namespace hearthcell::formulas {
@@ -93,9 +93,8 @@ std::optional<double> told(double factor, Subject const& subject) {
 } // namespace
 
 std::string short_number(double number) {
-    std::array<char, 32> text{};
-    auto const written = std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::general, 6);
-    return {text.data(), written.ptr};
+    constexpr int digits = 6;
+    return number_text(number, digits);
 }
 
 bool Subject::has_number(Window const& window) const {

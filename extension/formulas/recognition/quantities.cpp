@@ -1,26 +1,20 @@
 #include "extension/formulas/recognition/quantities.hpp"
 
+#include "extension/formulas/number.hpp"
+
 #include <algorithm>
-#include <array>
-#include <charconv>
 #include <cmath>
 
 namespace hearthcell::formulas {
 namespace {
 
 constexpr std::size_t most_quantities = 64;
-constexpr int largest_exponent = 4;
-
-std::string digits(double number) {
-    std::array<char, 32> text{};
-    auto const written = std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::general, 9);
-    return {text.data(), written.ptr};
-}
+constexpr int largest_exponent = 4, digits_of_keys = 9;
 
 std::string key_of(Polynomial const& sum) {
     std::string key = "(";
     for (auto const& [product, factor] : sum.terms()) {
-        key += digits(factor);
+        key += number_text(factor, digits_of_keys);
         for (auto const& [quantity, exponent] : product)
             key += '*' + std::to_string(quantity) + '^' + std::to_string(exponent);
         key += ' ';
@@ -72,8 +66,8 @@ Polynomial power(Polynomial const& base, double exponent, Quantities& quantities
     if (first <= 0)
         throw NoPolynomial();
     Polynomial const sum = with_first_factor_1(base);
-    std::size_t const raised =
-        quantities.of({.key = key_of(sum) + '^' + digits(exponent), .sum = sum, .power = exponent});
+    std::size_t const raised = quantities.of(
+        {.key = key_of(sum) + '^' + number_text(exponent, digits_of_keys), .sum = sum, .power = exponent});
     return Polynomial(std::pow(first, exponent), {{raised, 1}});
 }
 
