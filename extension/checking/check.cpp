@@ -13,7 +13,7 @@ using namespace std::chrono_literals;
 namespace hearthcell::checking {
 namespace {
 
-constexpr std::size_t formulas_at_once = 2000, first_at_once = 16;
+constexpr std::size_t formulas_at_once = 2000, most_forms = 5000, first_at_once = 16;
 constexpr auto short_while = 20ms, long_while = 60ms; // that a part may take
 
 } // namespace
@@ -43,7 +43,7 @@ bool Check::go_on() {
         ask_alone();
         break;
     case Step::judge:
-        result_ = judge(contents_, *questions_, columns_, language_, seen_, selection_);
+        result_ = judge(contents_, *questions_, columns_, language_, by_hand_, seen_, selection_);
         step_ = Step::none;
         break;
     case Step::none:
@@ -85,14 +85,23 @@ void Check::find() {
     std::size_t left = formulas_at_once;
     for (; next_cell_ != contents_.cells.end() && left > 0; ++next_cell_)
         if (auto const& [place, content] = *next_cell_; !content.formula.empty()) {
-            columns_.add(place, content.formula);
+            bool const is_new = columns_.add(place, content.formula);
             questions_->add(place, content.formula);
+            if (is_new && content.formula.size() <= longest_formula && calls_in(content.formula).empty())
+                look_for_hand_written(place, content.formula);
             --left;
         }
     if (next_cell_ != contents_.cells.end())
         return;
     bool const nothing = questions_->all.empty() && contents_.rules.empty();
     step_ = nothing ? Step::judge : Step::copy;
+}
+
+void Check::look_for_hand_written(Place const& cell, std::string const& formula) {
+    if (++forms_looked_at_ > most_forms)
+        return;
+    if (auto found = recognised_by_hand(contents_, questions_->reads(), cell, formula))
+        by_hand_.push_back(std::move(*found));
 }
 
 void Check::copy() {

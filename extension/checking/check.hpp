@@ -31,6 +31,7 @@ private:
 
     void read();
     void find();
+    void look_for_hand_written(Place const& cell, std::string const& formula);
     void copy();
     void ask();
     void ask_alone();
@@ -45,6 +46,8 @@ private:
     Seen seen_;
     std::unique_ptr<Questions> questions_;
     Columns columns_;
+    std::vector<ByHand> by_hand_;
+    std::size_t forms_looked_at_ = 0;
     std::map<Place, Content>::const_iterator next_cell_; // whose formula is to be looked through
     std::unique_ptr<PrivateCopy> copy_;
     std::vector<std::size_t> plain_, alone_; // questions: those asked side by side, and the others

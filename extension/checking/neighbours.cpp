@@ -225,9 +225,10 @@ private:
 
 } // namespace
 
-void Columns::add(Place const& cell, std::string const& formula) {
-    int const form = forms_.try_emplace(form_of(formula, cell.column, cell.row), int(forms_.size())).first->second;
-    columns_[{cell.sheet, cell.column}].push_back({cell.row, form});
+bool Columns::add(Place const& cell, std::string const& formula) {
+    auto const [form, is_new] = forms_.try_emplace(form_of(formula, cell.column, cell.row), int(forms_.size()));
+    columns_[{cell.sheet, cell.column}].push_back({cell.row, form->second});
+    return is_new;
 }
 
 std::optional<int> Columns::form(std::string const& formula, int column, int row) const {

@@ -12,7 +12,8 @@ namespace hearthcell::checking {
 /// The formulas of each column, so that those which were filled down are known as the same.
 class Columns {
 public:
-    void add(Place const& cell, std::string const& formula);
+    /// Whether it is the first of its form.
+    bool add(Place const& cell, std::string const& formula);
 
     struct Entry {
         int row;

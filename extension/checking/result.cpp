@@ -13,7 +13,7 @@
 namespace hearthcell::checking {
 namespace {
 
-constexpr std::size_t most_labels = 12;
+constexpr std::size_t most_labels = 12, most_by_hand = 20;
 
 std::string figure_in_words(Figure const& figure, Language language) {
     return figure.is_share ? share_in_language(figure.number, language) : in_language(figure.number, language);
@@ -48,10 +48,10 @@ std::string list_of(std::set<std::string> const& words) {
 class Judge {
 public:
     Judge(Contents const& contents, Questions const& questions, Columns const& columns, Language language,
-          Seen const& seen, std::vector<Range> const& selection)
+          std::vector<ByHand> const& by_hand, Seen const& seen, std::vector<Range> const& selection)
         : contents_(contents), questions_(questions), language_(language), seen_(seen), selection_(selection),
           runs_(contents, questions, columns),
-          by_neighbours_(remarks_by_neighbours(contents, questions, columns, language)) {
+          by_neighbours_(remarks_by_neighbours(contents, questions, columns, language)), by_hand_(by_hand) {
         result_.sheets = contents.defined.sheets;
     }
 
@@ -96,7 +96,6 @@ private:
     void take(Question const& question) {
         if (!question.is_reached() || (question.rule != nullptr && !selection_.empty()) || !is_selected(question.cell))
             return;
-        ++asked_;
         Findings const found = findings_in(*question.answer);
         for (std::size_t at = 0; at < found.findings.size(); ++at) {
             Finding const& finding = found.findings[at];
@@ -202,11 +201,25 @@ private:
         add_whole(Text::from_memory, from_memory);
         add_whole(Text::default_pressure, notes_["default"]);
         add_whole(Text::few_runs, notes_["runs"]);
+        add_by_hand();
         for (std::string const& caution : notes_["caution"])
             result_.whole.push_back(caution);
         add_whole(Text::led_outside, questions_.not_looked_at.outside);
         add_whole(Text::left_alone, questions_.not_looked_at.too_many);
         add_whole(Text::seen_before, silenced_);
+    }
+
+    void add_by_hand() {
+        std::set<std::string> words;
+        for (ByHand const& one : by_hand_)
+            if (is_selected(one.first) && words.size() < most_by_hand) {
+                std::string methods;
+                for (std::string_view const method : one.form.methods)
+                    methods.append(methods.empty() ? "" : ", ").append(method);
+                words.insert(cell_in_words(one.first) + " STOVE." + one.form.function +
+                             (methods.empty() ? "" : " (" + methods + ")"));
+            }
+        add_whole(Text::by_hand, words);
     }
 
     void add_whole(Text text, std::set<std::string> const& words) {
@@ -263,15 +276,16 @@ private:
     std::vector<Remark> by_neighbours_, remarks_;
     std::set<Run> unclean_;
     std::map<std::string, std::set<std::string>> notes_;
-    std::size_t silenced_ = 0, asked_ = 0;
+    std::vector<ByHand> const& by_hand_;
+    std::size_t silenced_ = 0;
     Result result_;
 };
 
 } // namespace
 
 Result judge(Contents const& contents, Questions const& questions, Columns const& columns, Language language,
-             Seen const& seen, std::vector<Range> const& selection) {
-    return Judge(contents, questions, columns, language, seen, selection).judge();
+             std::vector<ByHand> const& by_hand, Seen const& seen, std::vector<Range> const& selection) {
+    return Judge(contents, questions, columns, language, by_hand, seen, selection).judge();
 }
 
 } // namespace hearthcell::checking

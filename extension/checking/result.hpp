@@ -1,6 +1,7 @@
 #pragma once
 // What came of a check, ready to be shown.
 
+#include "extension/checking/by_hand.hpp"
 #include "extension/checking/findings.hpp"
 #include "extension/checking/neighbours.hpp"
 
@@ -27,6 +28,6 @@ using Seen = std::set<std::uint64_t>;
 
 /// From what the document holds and EXPLAIN has answered. In cells of `selection` only, unless it is empty.
 Result judge(Contents const& contents, Questions const& questions, Columns const& columns, Language language,
-             Seen const& seen, std::vector<Range> const& selection);
+             std::vector<ByHand> const& by_hand, Seen const& seen, std::vector<Range> const& selection);
 
 } // namespace hearthcell::checking

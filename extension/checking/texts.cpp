@@ -55,6 +55,12 @@ constexpr std::array<Row, std::size_t(Text::count)> rows{{
     {Text::few_runs,
      {"A mean of two or three runs tells little: %1.", "Une moyenne de deux ou trois essais dit peu\u00a0: %1.",
       "Una media de dos o tres ensayos dice poco: %1.", "Wastani wa majaribio mawili au matatu hauelezi mengi: %1."}},
+    {Text::by_hand,
+     {"Formulas written by hand that compute what a function does, each at the first of its cells: %1.",
+      "Formules écrites à la main qui calculent ce que fait une fonction, chacune à sa première cellule\u00a0: %1.",
+      "Fórmulas escritas a mano que calculan lo que hace una función, cada una en su primera celda: %1.",
+      "Fomula zilizoandikwa kwa mkono zinazokokotoa kile kitendakazi hufanya, kila moja kwenye seli yake ya kwanza: "
+      "%1."}},
     {Text::led_outside,
      {"Calls that were not looked at, because what they read is fetched or put together while it is worked out "
       "(INDIRECT, WEBSERVICE, other files): %1.",

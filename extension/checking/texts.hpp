@@ -21,6 +21,7 @@ enum class Text {
     from_memory,
     default_pressure,
     few_runs,
+    by_hand,
     led_outside,
     left_alone,
     run,

@@ -137,6 +137,26 @@ TEST_F(CheckOfAWorkbook, SpeaksTheLanguageOfTheOfficeInItsOwnSentences) {
               "Ninguna celda usa una función de Hearthcell: no se ha comprobado nada.");
 }
 
+TEST_F(CheckOfAWorkbook, RecognisesWhatWasWrittenByHandAndSaysItOnce) {
+    for (int row = 1; row <= 4; ++row) {
+        sheet.number("A" + std::to_string(row), 5000 + row);
+        sheet.number("B" + std::to_string(row), 20);
+        sheet.number("C" + std::to_string(row), 95);
+        sheet.number("D" + std::to_string(row), 250);
+    }
+    sheet.formula("E1", "=(A1*4.186*(C1-B1)+D1*2260)/1000");
+    sheet.fill_down("E1:E4");
+    sheet.formula("F1", "=STOVE.DRYMASS(520;0.14)");
+    checking::Result const result = checked(document);
+    EXPECT_EQ(remarks_of(result), Lines());
+    ASSERT_EQ(result.whole.size(), 1U) << in_words(result);
+    EXPECT_EQ(
+        result.whole[0].find("Formulas written by hand that compute what a function does, each at the first of its "
+                             "cells: E1 STOVE.USEFULHEAT"),
+        0U)
+        << result.whole[0];
+}
+
 TEST_F(CheckOfAWorkbook, FetchesNothing) {
     PictureServer const server;
     sheet.formula("A1", "=STOVE.DRYMASS(LEN(WEBSERVICE(\"" + server.address() + "a\"));0.14)");
