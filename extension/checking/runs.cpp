@@ -56,8 +56,8 @@ bool Runs::is_label(std::map<Place, Content>::const_iterator const& cell) const 
     if (auto const* const text = std::get_if<std::string>(&content.value))
         return !text->empty() && text->size() <= longest_label;
     auto const* const number = std::get_if<double>(&content.value);
-    auto const counts_on = [&](int by) {
-        Content const* const other = contents_.at({place.sheet, place.row + by, place.column});
+    auto const counts_on = [&, at = place](int by) {
+        Content const* const other = contents_.at({at.sheet, at.row + by, at.column});
         double const* const beside = other == nullptr ? nullptr : std::get_if<double>(&other->value);
         return number != nullptr && beside != nullptr && *beside == *number + by;
     };

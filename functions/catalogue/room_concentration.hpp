@@ -75,14 +75,15 @@ inline constexpr Function room_concentration_function = [] {
         .kernel =
             Columnar{kernels::answer_room, diagnosis::remark_on_room,
                      &numeric<[]<class Real>(Real const& rate, Real const& volume, Real const& changes,
-                                             Real const& time, Real const& there, Real const& entering, Choice part) {
+                                             Real const& time, Real const& there, Real const& entering, Choice which) {
                          return kernels::room_concentration(
-                             kernels::Room<Real>{rate, volume, changes, time, there, entering}, part);
+                             kernels::Room<Real>{rate, volume, changes, time, there, entering}, which);
                      }>},
         .equations = {Label{
             "background + s G/q × (1 - e^-x), q = air changes × volume, x = air changes × time; as a mean "
             "background + s G/q × (1 - (1 - e^-x)/x); in the long run background + s G/q",
-            "ambiante + s G/q × (1 - e^-x), q = renouvellements × volume, x = renouvellements × durée\u00a0; en moyenne "
+            "ambiante + s G/q × (1 - e^-x), q = renouvellements × volume, x = renouvellements × durée\u00a0; en "
+            "moyenne "
             "ambiante + s G/q × (1 - (1 - e^-x)/x)\u00a0; à la longue ambiante + s G/q",
             "fondo + s G/q × (1 - e^-x), q = renovaciones × volumen, x = renovaciones × tiempo; de media "
             "fondo + s G/q × (1 - (1 - e^-x)/x); a la larga fondo + s G/q",

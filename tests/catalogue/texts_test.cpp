@@ -186,7 +186,7 @@ bool is_the_same_everywhere(Label const& label) {
 }
 
 TEST(Texts, EquationsAndTitlesThatHoldWordsHoldThemInEveryLanguage) {
-    constexpr std::string_view document = "Water Boiling Test"; // is called so everywhere
+    static constexpr std::string_view document = "Water Boiling Test"; // is called so everywhere
     for_every_function([](Function const& function) {
         for (Label const& equation : function.equations)
             EXPECT_FALSE(is_the_same_everywhere(equation) && holds_words(equation.english))

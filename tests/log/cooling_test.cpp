@@ -110,6 +110,13 @@ TEST(HeatLoss, IsKnownHoweverNearTheWaterIsToTheAir) {
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20}, {31, 30, 29}}, {water, 30.0})), Reason::air_not_below);
 }
 
+TEST(HeatLoss, IsNoneWhereTheReadingsFallInTheLastDigitOnly) {
+    double const warm = 38.619403839111328;
+    EXPECT_EQ(reason_of(call_log("HEATLOSS", {{1, 2, 3, 4, 5}, {warm, warm, warm, warm, std::nextafter(warm, 0)}},
+                                 {water, 16.5})),
+              Reason::not_cooling);
+}
+
 TEST(HeatLoss, IsNotToldWhereTheFitDoesNotSettle) {
     // Gauss' and Newton's steps wander on these for hundreds of times; where they stood after thirty was no heat loss.
     EXPECT_EQ(reason_of(call_log("HEATLOSS", {{0, 10, 20, 30}, {38, 20, 28, 25}}, {water, 20.0})),

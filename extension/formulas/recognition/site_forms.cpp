@@ -68,7 +68,8 @@ std::optional<PublishedForm> as_net_of_gross(Subject const& subject) {
     if (!subject.common.empty() || subject.rest.terms().size() < 2 || subject.rest.terms().size() > 4)
         return std::nullopt;
     int gross = 0, of_hydrogen = 0;
-    for (auto const& [product, factor] : subject.rest.terms()) {
+    for (auto const& [product, its_factor] : subject.rest.terms()) {
+        double const factor = its_factor; // which a lambda may hold
         auto const in = [&](Window const& window) { return window.holds(-factor); };
         bool const is_single = product.size() == 1 && product[0].second == 1;
         if (is_single && is_near(factor, 1))

@@ -117,6 +117,8 @@ inline HeatLoss heat_loss(Log log, HeatLossQuery const& query) {
     HeatLoss result;
     result.first = query.air + fit.height;
     result.last = query.air + fit.height * std::exp(-fit.decay);
+    if (!(result.first > result.last)) // but in digits that a temperature does not hold
+        return {Reason::not_cooling};
     sums = sums_of(log, query.air, fit);
     if (log.size() > 2)
         result.scatter = std::sqrt(sums.squares / double(log.size() - 2));

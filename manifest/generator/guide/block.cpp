@@ -9,7 +9,7 @@
 namespace hearthcell::generator::guide {
 namespace {
 
-constexpr Columns columns{.result = result_column, .expected = 'E', .margin = 'F'};
+constexpr Columns block_columns{.result = result_column, .expected = 'E', .margin = 'F'};
 constexpr int most_digits = 8; ///< behind the decimal sign; smaller margins leave the digits to Calc
 
 /// So many digits that the margin shows, as the end of a style's name.
@@ -83,7 +83,7 @@ void add_names(Sheet& sheet, Argument const& argument, Language language) {
 void add_check(Sheet& sheet, Check const& check, Entry const& what, std::string_view from, Language language) {
     Expected const& expected = *check.expected;
     std::vector<Entry> row{what};
-    Entry const verdict = formula("verdict", verdict_formula(expected, sheet.rows() + 1, columns, language),
+    Entry const verdict = formula("verdict", verdict_formula(expected, sheet.rows() + 1, block_columns, language),
                                   std::string(word(Word::unchecked, language)));
     if (expected.kind == ExpectedKind::number) {
         std::string const digits = digits_of(expected.tolerance);

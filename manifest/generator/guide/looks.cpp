@@ -11,7 +11,7 @@ constexpr std::string_view right = "fo:text-align=\"end\"";
 constexpr std::string_view indented = "fo:text-align=\"start\" fo:margin-left=\"0.6cm\"";
 constexpr std::string_view ruled = "fo:border-bottom=\"0.5pt solid #d3dbe0\"";
 
-constexpr Look all[] = {
+constexpr Look all_looks[] = {
     {.name = "title", .points = 17, .bold = true, .letters = "fo:color=\"#2f4858\""},
     {.name = "overall", .points = 12, .bold = true},
     {.name = "prose", .points = 8.5},
@@ -87,12 +87,12 @@ double width_of(std::string_view word, Look const& look) {
 } // namespace
 
 std::span<Look const> looks() {
-    return all;
+    return all_looks;
 }
 
 Look const& look(std::string_view name) {
-    auto const found = std::ranges::find(all, name, &Look::name);
-    if (found == std::end(all))
+    auto const found = std::ranges::find(all_looks, name, &Look::name);
+    if (found == std::end(all_looks))
         throw std::logic_error("the guide has no look named " + std::string(name));
     return *found;
 }

@@ -151,8 +151,8 @@ CellError shown_error(Failure const& why) {
 }
 
 Result result_of(Outcome const& outcome) {
-    if (double const* const number = std::get_if<double>(&outcome))
-        return *number;
+    if (double const* const number = std::get_if<double>(&outcome)) // one part of several may be a failure
+        return failed(*number) ? Result(shown_error(failure_of(*number))) : Result(*number);
     if (std::string const* const text = std::get_if<std::string>(&outcome))
         return *text;
     if (Failure const* const why = std::get_if<Failure>(&outcome))

@@ -38,7 +38,7 @@ bool text_is_due(Function const& function, std::string const& text) {
     hearthcell::Result const& result = function.result;
     bool const cell_by_cell = function.arguments.size() > 0 && function.arguments[0].kind == ArgumentKind::anything;
     return (result.parts.empty() ? result.measure : result.parts[0].measure) == Measure::words ||
-           (cell_by_cell && text.empty());
+           ((cell_by_cell || result.list) && text.empty()); // a row that is empty has no result
 }
 
 bool same(CellValue const& a, CellValue const& b) {
