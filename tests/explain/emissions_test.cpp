@@ -121,6 +121,7 @@ TEST(ExplainEmissions, HowFarACorrectionReaches) {
          {60, uneven, truth},
          "scatter about it by 0.0652384; its standard uncertainty there is 0.0423893"},
         {"CORRECTEDREADING", {60, fahrenheit, truth}, "are indicated and true in one unit, and not swapped?"},
+        {"CORRECTEDREADING", {60, truth, fahrenheit}, "are indicated and true in one unit, and not swapped?"},
         {"CORRECTEDREADING", {5, three, three}, "Odd: the reading lies beyond the check points"},
         {"CORRECTEDREADING", {10, three, three}, "reading is 10, further beyond the check points than three times"},
     });

@@ -125,6 +125,7 @@ constexpr std::array minutes{0.0, 10.0, 20.0, 30.0}, steady{50.0, 50.0, 50.0, 50
 constexpr std::array flows{2.0, 4.0, 2.0, 4.0};
 constexpr std::array half_empty{50.0, blank, 50.0, 50.0};
 constexpr std::array short_column{2.0, 4.0};
+constexpr std::array gap_of_flow{4.0, blank, 4.0, 4.0};
 PublishedTable const hoods{
     {"HOODEMISSION", {minutes, steady, 4}, {6, 1e-12}, "50 mg/m³ × 4 m³/min × 30 min, by hand"},
     {"HOODEMISSION", {minutes, steady, 4, 20}, {3.6, 1e-12}, "30 × 4 × 30 mg, by hand"},
@@ -133,7 +134,9 @@ PublishedTable const hoods{
     {"HOODEMISSION", {minutes, rising, 4, omitted, 5, 15}, {1.2, 1e-12}, "30 × 4 × 10 mg, by hand"},
     {"HOODEMISSION", {minutes, half_empty, 4}, {6, 1e-12}, "An empty cell is no reading"},
     {"HOODEMISSION", {minutes, steady, 4, 60}, {Error::number}, "Below the background"},
+    {"HOODEMISSION", {minutes, steady, gap_of_flow}, {6, 1e-12}, "Without a flow it is no reading either"},
     {"HOODEMISSION", {minutes, steady, short_column}, {Error::value}, "Columns of two lengths"},
+    {"HOODEMISSION", {minutes, short_column, 4}, {Error::value}, "Columns of two lengths"},
     {"HOODEMISSION", {minutes, steady, 4, 0, 5, 50}, {Error::not_available}, "Beyond the log"},
 };
 

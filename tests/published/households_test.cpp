@@ -52,6 +52,7 @@ PublishedTable const corrected{
      {699, 1e-12},
      "One weight, read twice: the mean offset, by hand"},
     {"CORRECTEDREADING", {47.65, gap, gap_of_truth}, {46.85, 1e-12}, "A point of which one half is missing is none"},
+    {"CORRECTEDREADING", {46.85, gap_of_truth, gap}, {47.65, 1e-12}, "The other half, too"},
     {"CORRECTEDREADING", {0, three, three}, {0, 1e-12}, "An instrument that is right, by hand"},
     {"CORRECTEDREADING", {700, read_alike, two_weights}, {Error::number}, "Two truths, one reading"},
     {"CORRECTEDREADING", {700, mixed_up, two_weights}, {Error::number}, "The more there is, the less it reads"},
