@@ -81,7 +81,8 @@ inline Arrival foretold_by(Log heating, double variance, double mark, double pac
         return nothing;
     Arrival arrived = arrival(taken_together(heating, variance), mark, heating::usual_air);
     arrived.rate = std::max(arrived.rate, pace);
-    return arrived.never < heating::most_never ? arrived : nothing;
+    bool const heats = arrived.rate > 0; // a fire that only cools comes to no mark
+    return arrived.never < heating::most_never && heats ? arrived : nothing;
 }
 } // namespace boil
 
