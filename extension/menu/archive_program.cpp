@@ -18,7 +18,7 @@
 namespace hearthcell::menu {
 namespace {
 
-constexpr char name[] = "hearthcell-archive";
+constexpr char program_name[] = "hearthcell-archive";
 
 /// Files that are open in this process and that another program would get. (There is a call that closes them all, but
 /// not in the C library of every system that the package runs on.)
@@ -96,7 +96,7 @@ std::string folder_of_own_programs() {
 }
 
 std::string installed_archive_program() {
-    return office::program_in(office::setting("PATH") + ":" + folder_of_own_programs(), name);
+    return office::program_in(office::setting("PATH") + ":" + folder_of_own_programs(), program_name);
 }
 
 ArchiveProgram::ArchiveProgram(std::string const& program, std::vector<std::string> const& arguments,

@@ -18,7 +18,8 @@ using rtl::OUString;
 namespace hearthcell::menu {
 namespace {
 
-constexpr sal_Int32 width = 220, height = 88, edge = 8, inside = width - 2 * edge, button = 56;
+constexpr sal_Int32 bar_width = 220, bar_height = 88, bar_edge = 8, bar_inside = bar_width - 2 * bar_edge,
+                    stop_width = 56;
 
 } // namespace
 
@@ -51,14 +52,15 @@ private:
 
 ProgressDialog::ProgressDialog(Surroundings const& around, OUString const& title, OUString const& subject,
                                OUString const& doing, std::function<void()> const& stop)
-    : surroundings_(around), dialog_(surroundings_, title, width, height), listener_(new Listener(stop)) {
-    dialog_.add_text("subject", {edge, 6, inside, 10}, subject);
-    dialog_.add_text("doing", {edge, 19, inside, 10}, doing);
-    auto const bar = dialog_.add("ProgressBar", "bar", {edge, 31, inside, 9});
+    : surroundings_(around), dialog_(surroundings_, title, bar_width, bar_height), listener_(new Listener(stop)) {
+    dialog_.add_text("subject", {bar_edge, 6, bar_inside, 10}, subject);
+    dialog_.add_text("doing", {bar_edge, 19, bar_inside, 10}, doing);
+    auto const bar = dialog_.add("ProgressBar", "bar", {bar_edge, 31, bar_inside, 9});
     bar->setPropertyValue("ProgressValueMin", Any(sal_Int32(0)));
-    dialog_.add_text("remark", {edge, 43, inside, 10}, OUString());
-    dialog_.add_text("usable", {edge, 54, inside, 10}, surroundings_.say(Text::office_stays_usable));
-    dialog_.add_button("stop", {width - edge - button, height - 20, button, 14}, surroundings_.say(Text::cancel));
+    dialog_.add_text("remark", {bar_edge, 43, bar_inside, 10}, OUString());
+    dialog_.add_text("usable", {bar_edge, 54, bar_inside, 10}, surroundings_.say(Text::office_stays_usable));
+    dialog_.add_button("stop", {bar_width - bar_edge - stop_width, bar_height - 20, stop_width, 14},
+                       surroundings_.say(Text::cancel));
     dialog_.open(true);
     Reference<css::awt::XButton>(dialog_.control("stop"), UNO_QUERY_THROW)->addActionListener(listener_.get());
     Reference<css::awt::XTopWindow>(dialog_.window(), UNO_QUERY_THROW)->addTopWindowListener(listener_.get());
