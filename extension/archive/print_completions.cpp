@@ -79,6 +79,12 @@ void print_fish(CLI::App const& app) {
     });
 }
 
+struct Shell {
+    std::string_view name;
+    void (*print)(CLI::App const&);
+};
+constexpr Shell shells[] = {{"bash", print_bash}, {"zsh", print_zsh}, {"fish", print_fish}};
+
 } // namespace
 } // namespace hearthcell::archive
 
@@ -88,11 +94,10 @@ int main(int count, char** words) {
     CLI::App app(description, "hearthcell-archive");
     describe(app, raw);
     std::string_view const shell = count == 2 ? words[1] : "";
-    if (shell == "bash")
-        print_bash(app);
-    else if (shell == "zsh")
-        print_zsh(app);
-    else if (shell == "fish")
-        print_fish(app);
-    return shell == "bash" || shell == "zsh" || shell == "fish" ? 0 : 2;
+    for (auto const& [name, print] : shells)
+        if (shell == name) {
+            print(app);
+            return 0;
+        }
+    return 2;
 }

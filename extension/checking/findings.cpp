@@ -1,7 +1,6 @@
 #include "extension/checking/findings.hpp"
 
-#include <locale>
-#include <sstream>
+#include "extension/formulas/number.hpp"
 
 namespace hearthcell::checking {
 namespace {
@@ -28,9 +27,10 @@ std::optional<Finding::Kind> kind_of(std::string_view word) {
 std::optional<Figure> figure_in(std::string_view text) {
     Figure figure;
     figure.is_share = text.ends_with('%');
-    std::istringstream stream{std::string(text)}; // from_chars asks for a newer C++ library than every system has
-    stream.imbue(std::locale::classic());
-    return stream >> figure.number ? std::optional(figure) : std::nullopt;
+    text.remove_suffix(figure.is_share ? 1 : 0);
+    auto const number = formulas::number_in(text);
+    figure.number = number.value_or(0);
+    return number ? std::optional(figure) : std::nullopt;
 }
 
 } // namespace

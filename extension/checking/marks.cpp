@@ -2,8 +2,10 @@
 
 #include "extension/formulas/reference.hpp"
 
+#include <algorithm>
 #include <bit>
 #include <charconv>
+#include <sstream>
 
 namespace hearthcell::checking {
 namespace {
@@ -69,13 +71,13 @@ std::string written(std::uint64_t mark) {
 
 std::set<std::uint64_t> marks_in(std::string_view text) {
     std::set<std::uint64_t> marks;
-    for (std::size_t at = 0; at + digits <= text.size(); at = text.find(' ', at), at += at == text.npos ? 0 : 1) {
+    std::istringstream words{std::string(text)};
+    for (std::string word; words >> word;) {
         std::uint64_t mark = 0;
-        auto const [end, problem] = std::from_chars(text.data() + at, text.data() + at + digits, mark, 16);
-        if (problem == std::errc() && end == text.data() + at + digits)
+        char const* const last = word.data() + std::min(digits, word.size());
+        auto const [end, problem] = std::from_chars(word.data(), last, mark, 16);
+        if (problem == std::errc() && end == word.data() + digits)
             marks.insert(mark);
-        if (text.find(' ', at) == text.npos)
-            break;
     }
     return marks;
 }

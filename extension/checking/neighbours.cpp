@@ -3,15 +3,14 @@
 #include "extension/checking/shown.hpp"
 #include "extension/checking/texts.hpp"
 #include "extension/formulas/letters.hpp"
+#include "extension/formulas/number.hpp"
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/tokens.hpp"
 #include "functions/catalogue/names.hpp"
 
 #include <algorithm>
 #include <array>
-#include <locale>
 #include <set>
-#include <sstream>
 
 namespace hearthcell::checking {
 namespace {
@@ -147,10 +146,8 @@ private:
 
     /// A value as it is compared, in the way of the language.
     std::string in_words(std::string const& value) const {
-        std::istringstream stream(value);
-        stream.imbue(std::locale::classic());
-        double number = 0;
-        return stream >> number && stream.eof() ? in_language(number, language_) : value;
+        auto const number = formulas::number_in(value);
+        return number ? in_language(*number, language_) : value;
     }
 
     static std::string function_name(Question const& question) { return "STOVE." + question.call.name; }

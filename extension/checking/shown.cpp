@@ -2,6 +2,7 @@
 
 #include "extension/checking/remark.hpp"
 #include "extension/checking/texts.hpp"
+#include "extension/formulas/errors.hpp"
 #include "extension/formulas/our_functions.hpp"
 #include "extension/formulas/reference.hpp"
 
@@ -9,24 +10,8 @@ namespace hearthcell::checking {
 namespace {
 
 std::string error_name(int code) {
-    switch (code) {
-    case 0:
-        return "Err";
-    case 503:
-        return "#NUM!";
-    case 519:
-        return "#VALUE!";
-    case 524:
-        return "#REF!";
-    case 525:
-        return "#NAME?";
-    case 532:
-        return "#DIV/0!";
-    case 32767:
-        return "#N/A";
-    default:
-        return "Err:" + std::to_string(code);
-    }
+    std::string const constant(formulas::error_constant(code));
+    return !constant.empty() ? constant : code == 0 ? "Err" : "Err:" + std::to_string(code);
 }
 
 } // namespace

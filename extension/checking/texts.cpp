@@ -1,5 +1,6 @@
 #include "extension/checking/texts.hpp"
 
+#include "functions/words/by_place.hpp"
 #include "functions/words/speaker.hpp"
 
 #include <array>
@@ -135,13 +136,7 @@ constexpr std::array<Row, std::size_t(Text::count)> rows{{
     {Text::and_more, {"%1 and %2 more", "%1 et %2 autres", "%1 y otros %2", "%1 na nyingine %2"}},
 }};
 
-constexpr bool in_order() {
-    for (std::size_t place = 0; place < rows.size(); ++place)
-        if (std::size_t(rows[place].text) != place)
-            return false;
-    return true;
-}
-static_assert(in_order(), "a text is looked up by its place");
+static_assert(stand_in_order(rows), "a text is looked up by its place");
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "extension/menu/texts.hpp"
 
+#include "functions/words/by_place.hpp"
+
 namespace hearthcell::menu {
 namespace {
 
@@ -274,13 +276,7 @@ constexpr std::array<Row, text_count> rows{{
      {"LibreOffice says: %1", "Message de LibreOffice\u00a0: %1", "LibreOffice dice: %1", "LibreOffice inasema: %1"}},
 }};
 
-constexpr bool in_order() {
-    for (std::size_t place = 0; place < rows.size(); ++place)
-        if (std::size_t(rows[place].text) != place)
-            return false;
-    return true;
-}
-static_assert(in_order(), "a text is looked up by its place");
+static_assert(stand_in_order(rows), "a text is looked up by its place");
 
 } // namespace
 

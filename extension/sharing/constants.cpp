@@ -1,21 +1,12 @@
 #include "extension/sharing/constants.hpp"
 
+#include "extension/formulas/errors.hpp"
+#include "extension/office/text.hpp"
+
 #include <array>
 #include <charconv>
 
 namespace hearthcell::sharing {
-namespace {
-
-struct ErrorConstant {
-    sal_Int32 code;
-    char const* written;
-};
-
-/// The errors that every spreadsheet program can write as a constant.
-constexpr ErrorConstant constants[] = {{503, "#NUM!"},  {519, "#VALUE!"}, {521, "#NULL!"}, {524, "#REF!"},
-                                       {525, "#NAME?"}, {532, "#DIV/0!"}, {32767, "#N/A"}};
-
-} // namespace
 
 rtl::OUString number_constant(double number) {
     std::array<char, 32> digits{};
@@ -28,10 +19,8 @@ rtl::OUString text_constant(rtl::OUString const& text) {
 }
 
 std::optional<rtl::OUString> error_constant(sal_Int32 code) {
-    for (ErrorConstant const& constant : constants)
-        if (constant.code == code)
-            return rtl::OUString::createFromAscii(constant.written);
-    return std::nullopt;
+    std::string_view const written = formulas::error_constant(code);
+    return written.empty() ? std::nullopt : std::optional(office::wide(written));
 }
 
 } // namespace hearthcell::sharing

@@ -1,5 +1,6 @@
 #include "extension/archive/files/value.hpp"
 
+#include "extension/formulas/errors.hpp"
 #include "extension/formulas/reference.hpp"
 
 #include <algorithm>
@@ -11,15 +12,6 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<int, std::string_view>, 7> named_errors{{
-    {503, "#NUM!"},
-    {519, "#VALUE!"},
-    {521, "#NULL!"},
-    {524, "#REF!"},
-    {525, "#NAME?"},
-    {532, "#DIV/0!"},
-    {32767, "#N/A"},
-}};
 constexpr std::string_view numbered_error = "Err:";
 
 } // namespace
@@ -29,17 +21,12 @@ std::string cell_name(Place const& place) {
 }
 
 std::string error_text(int code) {
-    for (auto const& [known, text] : named_errors)
-        if (known == code)
-            return std::string(text);
-    return std::string(numbered_error) + std::to_string(code);
+    std::string const constant(formulas::error_constant(code));
+    return constant.empty() ? std::string(numbered_error) + std::to_string(code) : constant;
 }
 
 int error_code(std::string_view text) {
-    for (auto const& [code, known] : named_errors)
-        if (known == text)
-            return code;
-    int code = 0;
+    int code = formulas::code_of_error_constant(text);
     if (text.starts_with(numbered_error)) {
         text.remove_prefix(numbered_error.size());
         auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), code);

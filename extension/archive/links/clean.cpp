@@ -71,8 +71,9 @@ std::string start_of(ZipParts const& zip, std::size_t part) {
 }
 
 /// A part piece by piece; a packed drawing at once.
-template <class Take> void read_plain(ZipParts const& zip, std::size_t part, Room& room, Take const& take) {
-    if (!is_packed(start_of(zip, part)))
+template <class Take>
+void read_plain(ZipParts const& zip, std::size_t part, bool packed, Room& room, Take const& take) {
+    if (!packed)
         return zip.read(part, take);
     std::string bytes;
     zip.read(part, [&](std::string_view piece) {
@@ -97,9 +98,11 @@ void rewrite_parts(std::filesystem::path const& file, Room& room, Worth const& i
     ZipParts zip(file);
     std::vector<std::unique_ptr<Aside>> asides;
     for (std::size_t part = 0; part < zip.size(); ++part) {
-        if (!may_be_drawing(start_of(zip, part)))
+        std::string const start = start_of(zip, part);
+        if (!may_be_drawing(start))
             continue;
-        auto const read = [&](auto const& take) { read_plain(zip, part, room, take); };
+        bool const packed = is_packed(start);
+        auto const read = [&](auto const& take) { read_plain(zip, part, packed, room, take); };
         if (!is_worth_it(read))
             continue;
         try {

@@ -144,6 +144,12 @@ inline Arrival arrival(std::vector<HeatingPoint> const& points, double target, d
     double const halfway = (first.temperature + last.temperature) / 2;
     std::array<Way, std::size(losses) * std::size(shares)> ways{};
     double likeliest = std::numeric_limits<double>::infinity();
+    std::array<double, std::size(losses)> off_loss{};
+    std::array<double, std::size(shares)> off_share{};
+    std::ranges::transform(losses, off_loss.begin(),
+                           [](double loss) { return squared_off(loss, usual_loss, loss_spread); });
+    std::ranges::transform(shares, off_share.begin(),
+                           [](double share) { return squared_off(share, usual_share, share_spread); });
     for (std::size_t at = 0; at < std::size(losses); at += 2)
         for (std::size_t with = 0; with < std::size(shares); ++with) {
             double const share = shares[with];
@@ -154,8 +160,7 @@ inline Arrival arrival(std::vector<HeatingPoint> const& points, double target, d
                 WanderingFire<double> const fire{loss[which], fires.deviation[which], 3, air};
                 Way& way = ways[(at + std::size_t(which)) * std::size(shares) + with];
                 way = way_of(one_of(followed.state, which), fire, target);
-                way.unlikely = followed.unlikely[which] + squared_off(fire.loss, usual_loss, loss_spread) +
-                               squared_off(share, usual_share, share_spread);
+                way.unlikely = followed.unlikely[which] + off_loss[at + std::size_t(which)] + off_share[with];
                 likeliest = std::min(likeliest, way.unlikely);
             }
         }
