@@ -122,8 +122,8 @@ TEST(PinnedNumbers, AreThoseOfThisEdition) {
     EXPECT_GE(calls, 500);
     EXPECT_TRUE(changed.empty())
         << changed
-        << "Numbers of this edition have changed. Where that is meant, the next edition announces it: see RELEASES in "
-           "DEVELOPERS.md. Then: cp " PINNED_NOW " " PINNED;
+        << "Numbers of this edition have changed. Where that is meant, the next edition announces it: see "
+           "manifest/RELEASES.md. Then: cp " PINNED_NOW " " PINNED;
 }
 
 TEST(PinnedNumbers, AreOfEveryFunctionThatGivesNumbers) {
