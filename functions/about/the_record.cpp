@@ -25,7 +25,7 @@ constexpr Argument function_name{.name = "function name",
                                           "Jina la kitendakazi; STOVE iliyo mbele yake inaweza kuachwa"},
                                  .kind = ArgumentKind::text};
 
-constexpr Argument values{
+constexpr Argument call_values{
     .name = "values",
     .measure = Measure::words,
     .help =
@@ -104,7 +104,7 @@ constexpr Function functions[] = {
                  "Incertitude du résultat d’une fonction d’après celles de ses arguments",
                  "Incertidumbre del resultado de una función a partir de las de sus argumentos",
                  "Ukosefu wa uhakika wa tokeo la kitendakazi kutokana na ule wa hoja zake"},
-     .arguments = {function_name, values, uncertainties, coverage_factor, correlations},
+     .arguments = {function_name, call_values, uncertainties, coverage_factor, correlations},
      .result =
          {.name = Term("uncertainty"), .measure = Measure::ratio, .low = 0, .high = std::numeric_limits<double>::max()},
      .kernel = Wordy{uncertainty_of, remark_on_uncertainty, why_no_uncertainty},
@@ -126,7 +126,7 @@ constexpr Function functions[] = {
                  "Ce que chaque argument apporte à l’incertitude du résultat d’une fonction",
                  "Lo que cada argumento aporta a la incertidumbre del resultado de una función",
                  "Mchango wa kila hoja katika ukosefu wa uhakika wa tokeo la kitendakazi"},
-     .arguments = {function_name, values, uncertainties, coverage_factor, correlations},
+     .arguments = {function_name, call_values, uncertainties, coverage_factor, correlations},
      .result = {.name = {"budget", "bilan", "balance", "mchanganuo"},
                 .parts = {{{"argument", "argument", "argumento", "hoja"}, Measure::words},
                           {Term("sensitivity"), Measure::ratio},
@@ -151,7 +151,7 @@ constexpr Function functions[] = {
                  "Distribution du résultat d’une fonction, par tirage de ses arguments",
                  "Distribución del resultado de una función, sorteando sus argumentos",
                  "Mtawanyiko wa tokeo la kitendakazi, hoja zikichaguliwa kwa bahati"},
-     .arguments = {function_name, values, uncertainties, coverage, correlations, draws, arguments::part},
+     .arguments = {function_name, call_values, uncertainties, coverage, correlations, draws, arguments::part},
      .result = {.name = {"results drawn", "résultats tirés", "resultados sorteados", "matokeo yaliyochaguliwa"},
                 .parts = {{Term("mean")},
                           {Term("standard uncertainty")},

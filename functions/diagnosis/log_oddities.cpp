@@ -30,7 +30,7 @@ void report_above_boiling(Log log, LogQuery const& query, double noise, Findings
 }
 
 /// The smallest difference between readings: the step of the display; infinite where none differ.
-double display_step(Log log) {
+double least_change(Log log) {
     double step = std::numeric_limits<double>::infinity();
     for (std::size_t i = 1; i < log.size(); ++i)
         if (double const change = std::abs(log[i].temperature - log[i - 1].temperature); change > 1e-6)
@@ -39,7 +39,7 @@ double display_step(Log log) {
 }
 
 void report_stuck(Log log, LogQuery const& query, double noise, Findings& findings) {
-    double const least = std::max(stuck_rise, stuck_steps * display_step(log)) + 3 * noise;
+    double const least = std::max(stuck_rise, stuck_steps * least_change(log)) + 3 * noise;
     // Below 80 °C no kitchen's water boils; above, a steady reading may be a boil where the boiling point is unknown.
     double const may_boil = is_absent(query.boiling_point) ? 80 : query.boiling_point - near_boiling;
     std::size_t earlier = 0;

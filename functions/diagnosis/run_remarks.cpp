@@ -10,7 +10,7 @@ namespace hearthcell::diagnosis {
 namespace {
 
 /// Per cent beside fractions, or grams beside kilograms; no stove varies like that.
-constexpr double other_unit = 30;
+constexpr double unlike_a_stove = 30;
 
 /// The run that is the farthest from the middle of the others, as a ratio.
 struct Farthest {
@@ -37,7 +37,7 @@ void add_other_unit(Speaker const& say, Remarks& remarks, Block const& column) {
     if (std::ranges::min(runs) <= 0)
         return;
     Farthest const farthest = farthest_run(runs);
-    if (farthest.ratio() < other_unit)
+    if (farthest.ratio() < unlike_a_stove)
         return;
     std::size_t const row = std::size_t(std::ranges::find(column.numbers, farthest.value) - column.numbers.begin()) + 1;
     remarks.odd.push_back(say(sentences::run_in_other_unit, {{"row", std::to_string(row)},

@@ -100,7 +100,7 @@ bool much_char(Arguments const& n) {
     return n["net char"] > 0.3 * first_given(burned_of(n) * (1 - n["moisture"]), n["dry mass"]);
 }
 
-constexpr Combination combinations[] = {
+constexpr Combination of_readings[] = {
     {altitude_is_a_pressure, sentences::altitude_is_a_pressure},
     {altitude_is_a_usual_pressure, sentences::altitude_is_a_usual_pressure},
     {altitude_is_the_pressure, sentences::altitude_is_the_pressure},
@@ -124,7 +124,7 @@ constexpr Combination combinations[] = {
 } // namespace
 
 std::span<Combination const> odd_readings() {
-    return combinations;
+    return of_readings;
 }
 
 } // namespace hearthcell

@@ -87,7 +87,7 @@ bool tier_needs_uncertainty(Arguments const& n) {
     return false;
 }
 
-constexpr Combination combinations[] = {
+constexpr Combination of_results[] = {
     {boil_time_is_odd, sentences::boil_time_is_odd},
     {low_power_is_higher, sentences::low_power_is_higher},
     {powers_are_all_but_equal, sentences::powers_are_all_but_equal},
@@ -107,7 +107,7 @@ constexpr Combination combinations[] = {
 } // namespace
 
 std::span<Combination const> odd_results() {
-    return combinations;
+    return of_results;
 }
 
 } // namespace hearthcell
