@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 20> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 22> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -20,6 +20,8 @@ constexpr std::array<std::pair<Reason, std::string_view>, 20> all{{
     {Reason::not_written, "output not written"},
     {Reason::symlink_loop, "symlink loop"},
     {Reason::not_set, "not set"},
+    {Reason::not_collected, "not collected"},
+    {Reason::nowhere, "in no workbook"},
     {Reason::locked_sheet, "sheet locked by a password"},
     {Reason::formulas_left, "formulas left"},
     {Reason::failed, "failed in the office"},

@@ -23,6 +23,8 @@ enum class Reason {
     not_written,
     symlink_loop,
     not_set,
+    not_collected,
+    nowhere,
     locked_sheet,
     formulas_left,
     failed,

@@ -1,6 +1,7 @@
 #include "extension/archive/recalculation/assignment.hpp"
 
 #include "extension/formulas/quotes.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <charconv>
 #include <optional>
@@ -20,15 +21,39 @@ std::optional<double> number_in(std::string text) {
     return number / scale;
 }
 
+/// What can be seen of a formula without an office: each bracket and quotation mark has its other one.
+void check_formula(std::string const& formula) {
+    using formulas::TokenKind;
+    int open = 0, words = 0;
+    for (formulas::Token const& token : formulas::tokens_without_blanks(formula)) {
+        words += token.kind == TokenKind::start ? 0 : 1;
+        open += token.kind == TokenKind::open ? 1 : token.kind == TokenKind::close ? -1 : 0;
+        if (open < 0 || token.kind == TokenKind::unknown)
+            throw std::invalid_argument("the formula '" + formula + "' cannot be read from '" +
+                                        formula.substr(token.start) + "' on");
+    }
+    if (words == 0)
+        throw std::invalid_argument("behind '" + formula + "' there is no formula");
+    if (open > 0)
+        throw std::invalid_argument("a bracket of the formula '" + formula + "' is not closed");
+}
+
 } // namespace
 
-Assignment read_assignment(std::string const& text) {
-    // A sheet's name in quotes may hold the sign, too.
+std::size_t sign_after_name(std::string const& text) {
     auto const after_quotes = text.starts_with('\'') ? formulas::past_quotes(text, 0) : 0;
-    auto const sign = text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
+    return text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
+}
+
+Assignment read_assignment(std::string const& text) {
+    auto const sign = sign_after_name(text);
     if (sign == std::string::npos || sign == 0)
         throw std::invalid_argument("'" + text + "' is not NAME=VALUE");
     std::string const value = text.substr(sign + 1);
+    if (value.starts_with('=')) {
+        check_formula(value);
+        return {text.substr(0, sign), TypedFormula{value}};
+    }
     if (auto const number = number_in(value))
         return {text.substr(0, sign), *number};
     return {text.substr(0, sign), value};

@@ -7,12 +7,20 @@
 
 namespace hearthcell::archive {
 
-/// "calorific_value=18.2": what --set says. A number (12 % is 12%), or else a text.
+/// A formula as a user types it into a cell, with = at its front.
+struct TypedFormula {
+    std::string text;
+};
+
+/// "calorific_value=18.2": what --set says. A number (12 % is 12%), a formula ("Results.B5==A1*2"), or else a text.
 struct Assignment {
     std::string name;
-    std::variant<double, std::string> value;
+    std::variant<double, std::string, TypedFormula> value;
 };
 Assignment read_assignment(std::string const& text); // throws std::invalid_argument
+
+/// "NEW=OLD", and where the sign stands: a sheet's name in quotes may hold one, too. npos where there is none.
+std::size_t sign_after_name(std::string const& text);
 
 /// "NAME,NAME,'A sheet, odd'.B4"
 std::vector<std::string> split_names(std::string const& list);

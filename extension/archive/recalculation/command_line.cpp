@@ -1,6 +1,7 @@
 #include "extension/archive/recalculation/command_line.hpp"
 
 #include "extension/archive/files/shown.hpp"
+#include "extension/archive/recalculation/collected_columns.hpp"
 #include "extension/archive/recalculation/option_table.hpp"
 
 #include <CLI/CLI.hpp>
@@ -52,6 +53,7 @@ Options checked(Raw raw) {
         for (std::string const& name : split_names(list))
             if (std::find(options.collect.begin(), options.collect.end(), name) == options.collect.end())
                 options.collect.push_back(name);
+    columns_of(options.collect); // says what is too wide
     for (std::string const& text : raw.set)
         options.set.push_back(read_assignment(text));
     if (options.strict && !options.check && !options.merge)

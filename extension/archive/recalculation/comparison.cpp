@@ -41,7 +41,7 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
         }
         auto const kind = kind_of_change(before, after);
         if (std::holds_alternative<std::monostate>(before.value))
-            ++all.tally.without_result;
+            all.tally.without_result += set.contains(place) ? 0 : 1; // a formula that --set put there has none
         else if (!kind)
             ++all.tally.unchanged;
         if (!kind)

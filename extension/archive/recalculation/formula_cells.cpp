@@ -4,6 +4,7 @@
 
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
@@ -135,6 +136,21 @@ Value value_in(Reference<css::table::XCell> const& cell) {
         return number;
     data[0][0] >>= text;
     return text.isEmpty() ? Value() : Value(narrow(text));
+}
+
+std::vector<std::vector<Value>> values_in(Reference<css::table::XCellRange> const& cells) {
+    auto const size = Reference<css::sheet::XCellRangeAddressable>(cells, UNO_QUERY_THROW)->getRangeAddress();
+    BlockReader reader(cells, {size.Sheet, 0, 0, size.EndColumn - size.StartColumn, size.EndRow - size.StartRow});
+    std::vector<std::vector<Value>> rows;
+    for (sal_Int32 row = 0; row <= size.EndRow - size.StartRow; ++row) {
+        std::vector<Value>& values = rows.emplace_back();
+        for (sal_Int32 column = 0; column <= size.EndColumn - size.StartColumn; ++column) {
+            Value const value = reader.value(row, column);
+            auto const* const text = std::get_if<std::string>(&value);
+            values.push_back(text != nullptr && text->empty() ? Value() : value);
+        }
+    }
+    return rows;
 }
 
 void visit_formulas(office::Document const& workbook,

@@ -1,25 +1,31 @@
 #pragma once
-// Cells called by their names: set before a workbook is recalculated (--set), collected after it (--collect).
+// What a name or address of the command line means in an open workbook: "efficiency", "Sheet.B4", "Sheet.A5:P14".
 
 #include "extension/archive/files/value.hpp"
-#include "extension/archive/recalculation/assignment.hpp"
 #include "extension/office/document.hpp"
+
+#include <com/sun/star/sheet/XNamedRange.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
 
 #include <optional>
 #include <string>
 
 namespace hearthcell::archive {
 
-/// Puts the value into the defined name or cell ("Sheet.B4"). Throws Trouble(not_set) where the workbook has no such
-/// cell, or does not let it be changed. Gives the cell; nothing when the name is a constant.
-std::optional<Place> assign(office::Document const& workbook, Assignment const& assignment);
+/// A name stands for cells, or for a constant or formula of its own.
+struct Target {
+    com::sun::star::uno::Reference<com::sun::star::table::XCellRange> cells;
+    com::sun::star::uno::Reference<com::sun::star::sheet::XNamedRange> constant;
+    formulas::Range place = {};
 
-/// What --collect gives of a workbook for one name: empty where it has no such cell.
-struct Collected {
-    std::string value; // of a cell that shows a day: the day
-    std::string unit;  // where the cell's formula is a call of one of our functions
-    bool found = false;
+    [[nodiscard]] bool is_one_cell() const { return cells.is() && place.first == place.last; }
 };
-Collected collect(office::Document const& workbook, std::string const& name);
+
+/// Nothing where the workbook has no such name or sheet. Of whole columns and rows, the part that the sheet uses.
+std::optional<Target> target_of(office::Document const& workbook, std::string const& name);
+
+/// The same for cells.
+std::optional<Target> cells_at(office::Document const& workbook, std::string const& sheet,
+                               formulas::Range const& place);
 
 } // namespace hearthcell::archive

@@ -21,7 +21,7 @@ char const* const description =
 char const* const footer = R"(In the output folder:
   a recalculated copy of every workbook at the same relative path
   changes.csv    every result that is another one now
-  collected.csv  with --collect: one row a workbook
+  collected.csv  with --collect: one row a workbook, or a row for each of a block
   problems.csv   what could not be done, and why
   remarks.csv    with --check: what looks wrong or odd in the workbooks
   layouts.csv    with --inventory: which layouts the sheets have, and in what they differ
@@ -57,13 +57,13 @@ void describe(CLI::App& app, Raw& raw) {
         ->type_name("DIR");
     app.add_flag("--null", options.null_separated, "The list on standard input is separated by NUL, not by lines");
     app.add_option("--collect", raw.collect,
-                   "Defined names or cells (Sheet.B4), separated by commas, whose results go into collected.csv; "
-                   "repeatable")
+                   "Defined names, cells (Sheet.B4) or blocks of cells (Season.A5:P14, a row of the sheet a row of the "
+                   "table), separated by commas, whose results go into collected.csv; repeatable")
         ->type_name("NAME,…")
         ->allow_extra_args(false);
     app.add_option("--set", raw.set,
-                   "Puts a number or text into a defined name or cell of every workbook before it is recalculated; "
-                   "repeatable")
+                   "Puts a number, a text or a formula (B5==A1*2) into a defined name or cell of every workbook before "
+                   "it is recalculated; repeatable")
         ->type_name("NAME=VALUE")
         ->allow_extra_args(false);
     app.add_flag("--values", options.values,

@@ -2,7 +2,7 @@
 // What the reports say of a workbook.
 
 #include "extension/archive/files/problem.hpp"
-#include "extension/archive/recalculation/named_cells.hpp"
+#include "extension/archive/recalculation/collecting.hpp"
 #include "extension/archive/recalculation/remarks.hpp"
 #include "extension/archive/recalculation/tally.hpp"
 
@@ -14,8 +14,8 @@ namespace hearthcell::archive {
 struct Outcome {
     Tally tally;
     std::vector<Problem> problems;
-    std::vector<Collected> collected;
-    CheckOutcome check; // where it was asked for
+    std::vector<CollectedRow> collected; // one row at least, where it was asked for
+    CheckOutcome check;                  // where it was asked for
 };
 
 } // namespace hearthcell::archive

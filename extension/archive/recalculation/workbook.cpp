@@ -5,6 +5,7 @@
 #include "extension/archive/recalculation/comparison.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/links.hpp"
+#include "extension/archive/recalculation/setting.hpp"
 #include "extension/office/document.hpp"
 #include "extension/office/text.hpp"
 #include "extension/sharing/freeze.hpp"
@@ -125,8 +126,8 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
     result.changes = std::move(comparison.changes);
     if (options.check)
         outcome.check = check(office, workbook);
-    for (std::string const& name : options.collect)
-        outcome.collected.push_back(collect(workbook, name));
+    if (!options.collect.empty())
+        outcome.collected = collect(workbook, options.collect, outcome.problems);
     if (options.dry_run)
         return result;
 

@@ -38,6 +38,7 @@ void add_to_list(std::filesystem::path const& list, std::string const& name) {
 
 } // namespace
 
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Collected, value, unit, found)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckRemark, sheet, cell, function, value, sentence, effect)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckOutcome, runs, clean, all, remarks)
 
@@ -48,9 +49,8 @@ void to_json(json& out, Finished const& finished) {
         out["problems"].push_back({{"reason", words(problem.reason)},
                                    {"detail", line_of(problem.detail, longest_detail)},
                                    {"attempts", problem.attempts}});
-    out["collected"] = json::array();
-    for (Collected const& one : finished.collected)
-        out["collected"].push_back({{"value", one.value}, {"unit", one.unit}, {"found", one.found}});
+    if (!finished.collected.empty())
+        out["collected"] = finished.collected;
     if (finished.check.runs > 0 || finished.check.all > 0)
         out["check"] = finished.check;
     out["rows_size"] = finished.rows_size;
@@ -65,9 +65,8 @@ void from_json(json const& in, Finished& finished) {
     for (json const& problem : in.at("problems"))
         finished.problems.push_back({reason_of(problem.at("reason").get<std::string>()),
                                      problem.at("detail").get<std::string>(), problem.at("attempts").get<int>()});
-    for (json const& one : in.at("collected"))
-        finished.collected.push_back(
-            {one.at("value").get<std::string>(), one.at("unit").get<std::string>(), one.at("found").get<bool>()});
+    if (in.contains("collected"))
+        in["collected"].get_to(finished.collected);
     if (in.contains("check"))
         in["check"].get_to(finished.check);
     in.at("rows_size").get_to(finished.rows_size);

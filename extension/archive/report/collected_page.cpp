@@ -54,10 +54,10 @@ Time time_in(std::vector<Findings::Row> const& rows, std::size_t names) {
     return {years && !rows.empty() ? Time::From::year : Time::From::order, 0};
 }
 
-constexpr std::array time_words{"day", "year", "workbook"};
+constexpr std::array time_words{"day", "year", "row of collected.csv"};
 
 std::string heading(Summary const& summary, Findings const& findings, std::size_t name) {
-    std::string text = summary.collected[name].first;
+    std::string text = summary.collected_columns[name].heading;
     for (Findings::Row const& row : findings.sample)
         if (std::string const& unit = row.values.at(name).unit; !unit.empty())
             return text + ", " + unit;
@@ -96,9 +96,10 @@ bool has_numbers(PageTable const& points, std::size_t column) {
                        [&](auto const& row) { return std::holds_alternative<double>(row[column].value); });
 }
 
-void add_charts(Page& page, Findings const& findings, Time const& time) {
+void add_charts(Page& page, Summary const& summary, Findings const& findings, Time const& time) {
     for (std::size_t column = 1; column < page.points.columns.size(); ++column)
-        if (page.charts.size() < most_charts && has_numbers(page.points, column))
+        if (page.charts.size() < most_charts && !summary.collected_columns[column - 1].row_number &&
+            has_numbers(page.points, column))
             page.charts.push_back({.shape = ChartShape::points,
                                    .title = page.points.columns[column].heading,
                                    .x_title = time_words.at(std::size_t(time.from)),
@@ -111,13 +112,13 @@ void add_charts(Page& page, Findings const& findings, Time const& time) {
     if (std::size_t const left_out = findings.sample.size() - page.points.rows.size(); left_out > 0)
         page.notes.push_back(std::to_string(left_out) + " without a day are not in the picture.");
     if (findings.every > 1)
-        page.notes.push_back("The picture shows one in " + std::to_string(findings.every) + " workbooks.");
+        page.notes.push_back("The picture shows one in " + std::to_string(findings.every) + " rows of collected.csv.");
 }
 
 std::string explanation(Summary const& summary, Time const& time) {
     switch (time.from) {
     case Time::From::day:
-        return "Time is the day that was collected as '" + summary.collected[time.name].first + "'.";
+        return "Time is the day that was collected as '" + summary.collected_columns[time.name].heading + "'.";
     case Time::From::year:
         return "Time is the year in the name of the folder, since no day was collected.";
     case Time::From::order:
@@ -130,7 +131,7 @@ std::string explanation(Summary const& summary, Time const& time) {
 
 Page page_of_collected(Summary const& summary, Findings const& findings) {
     Page page{.name = "Collected", .title = "Collected results over time"};
-    std::size_t const names = summary.collected.size();
+    std::size_t const names = summary.collected_columns.size();
     std::size_t const shown = std::min(names, most_names);
     if (findings.rows == 0) {
         page.words.emplace_back("Nothing was collected: no workbook could be done.");
@@ -150,10 +151,10 @@ Page page_of_collected(Summary const& summary, Findings const& findings) {
             cells.push_back(value_cell(row.values.at(name)));
         table.rows.push_back(std::move(cells));
     }
-    add_more(page, findings.rows, table.rows.size(), "workbooks", "collected.csv");
-    add_more(page, names, shown, "names", "collected.csv");
+    add_more(page, findings.rows, table.rows.size(), "rows", "collected.csv");
+    add_more(page, names, shown, "columns", "collected.csv");
     page.points = points_of(findings, headings, time);
-    add_charts(page, findings, time);
+    add_charts(page, summary, findings, time);
     page.tables.push_back(std::move(table));
     return page;
 }

@@ -32,8 +32,8 @@ void Findings::workbook(Origin const& origin, Finished const& finished) {
     for (CheckRemark const& remark : finished.check.remarks)
         if (remarks.size() < most_remarks)
             remarks.push_back({origin, remark});
-    if (!finished.collected.empty())
-        collect({origin, ++rows, finished.collected});
+    for (CollectedRow const& row : finished.collected)
+        collect({origin, ++rows, row});
 }
 
 void Findings::collect(Row const& row) {

@@ -46,7 +46,7 @@ public:
     struct Row { // of collected.csv
         Origin origin;
         std::uint64_t number = 0; // among all, from 1
-        std::vector<Collected> values;
+        CollectedRow values;
     };
 
     void workbook(Origin const& origin, Finished const& finished);

@@ -33,6 +33,10 @@ std::string advice(Reason reason) {
         return "A link leads back to where it came from.";
     case Reason::not_set:
         return "It has no such name or cell for --set, or one that is protected.";
+    case Reason::not_collected:
+        return "What --collect asks for is too large, or a block where one cell was meant.";
+    case Reason::nowhere:
+        return "No workbook has a cell or name that was asked for. Was it meant so?";
     case Reason::locked_sheet:
         return "Lift the protection of the sheet, so that its formulas can become values.";
     case Reason::formulas_left:

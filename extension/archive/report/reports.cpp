@@ -8,11 +8,12 @@
 namespace hearthcell::archive {
 namespace {
 
-std::vector<std::string> headings_of_collected(std::vector<std::string> const& names) {
+std::vector<std::string> headings_of_collected(std::vector<CollectedColumn> const& columns) {
     std::vector<std::string> headings{"file"};
-    for (std::string const& name : names) {
-        headings.push_back(name);
-        headings.push_back(name + " unit");
+    for (CollectedColumn const& column : columns) {
+        headings.push_back(column.heading);
+        if (!column.row_number)
+            headings.push_back(column.heading + " unit");
     }
     return headings;
 }
@@ -29,8 +30,9 @@ Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, Sam
         inventory_.emplace(same_words);
     for (std::string const& name : facts.collect)
         summary_.collected.emplace_back(name, 0);
+    summary_.collected_columns = columns_of(facts.collect);
     problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
-    collected_.add(csv_row(headings_of_collected(facts.collect)));
+    collected_.add(csv_row(headings_of_collected(columns_of(facts.collect))));
     try {
         changes_.write(csv_row(headings_of_changes()));
     } catch (std::system_error const& problem) {
@@ -47,15 +49,23 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
         list_of_workbook(origin, problem);
     if (inventory_)
         return inventory_->workbook(origin, Records(place.output).rows_of_changes(relative));
-    std::vector<std::string> row{shown(relative)};
-    for (Collected const& one : finished.collected) {
-        row.push_back(one.value);
-        row.push_back(one.unit);
-    }
-    collected_.add(csv_row(row));
+    add_collected(relative, finished.collected);
     add_remarks(relative, finished.check);
     if (finished.rows_size > 0)
         add_changes(origin, Records(place.output).rows_of_changes(relative));
+}
+
+void Reports::add_collected(std::string const& relative, std::vector<CollectedRow> const& rows) {
+    auto const& columns = summary_.collected_columns;
+    for (CollectedRow const& row : rows) {
+        std::vector<std::string> fields{shown(relative)};
+        for (std::size_t column = 0; column < columns.size() && column < row.size(); ++column) {
+            fields.push_back(row[column].value);
+            if (!columns[column].row_number)
+                fields.push_back(row[column].unit);
+        }
+        collected_.add(csv_row(fields));
+    }
 }
 
 void Reports::add_remarks(std::string const& relative, CheckOutcome const& check) {
@@ -100,6 +110,8 @@ void Reports::list(std::string const& file, Problem const& problem) {
 }
 
 void Reports::complete() {
+    for (std::string const& name : names_nowhere(summary_))
+        list(name, {Reason::nowhere, "no workbook has a cell or name that is called so", 1});
     if (!inventory_)
         return;
     inventory_->finish();

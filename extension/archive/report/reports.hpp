@@ -40,6 +40,7 @@ public:
     void put_in_place();
 
 private:
+    void add_collected(std::string const& relative, std::vector<CollectedRow> const& rows);
     void add_remarks(std::string const& relative, CheckOutcome const& check);
     void put_changes_in_place();
     void add_changes(Origin const& origin, std::filesystem::path const& rows);

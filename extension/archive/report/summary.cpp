@@ -118,8 +118,18 @@ void Summary::add(Finished const& finished) {
     remarks.clean += finished.check.clean;
     remarks.remarks += finished.check.all;
     remarks.workbooks += finished.check.all > 0 ? 1 : 0;
-    for (std::size_t name = 0; name < collected.size() && name < finished.collected.size(); ++name)
-        collected[name].second += finished.collected[name].found ? 1 : 0;
+    if (!finished.collected.empty())
+        for (std::size_t column = 0; column < collected_columns.size(); ++column)
+            if (column == 0 || collected_columns[column].name != collected_columns[column - 1].name)
+                collected[collected_columns[column].name].second += finished.collected[0].at(column).found ? 1 : 0;
+}
+
+std::vector<std::string> names_nowhere(Summary const& summary) {
+    std::vector<std::string> names;
+    for (auto const& [name, workbooks] : summary.collected)
+        if (workbooks == 0 && summary.recalculated > 0)
+            names.push_back(name);
+    return names;
 }
 
 std::string words_of(CheckCounts const& counts) {
@@ -169,6 +179,8 @@ std::string text_of(Summary const& summary) {
         text += counts_table("collected", "workbooks", summary.collected);
     if (!summary.problems.empty())
         text += counts_table("problems", "cases", summary.problems);
+    for (std::string const& name : names_nowhere(summary))
+        text += "No workbook has " + name + ": is that what it is called?\n";
     text.erase(text.find_last_not_of('\n') + 1);
     return text + "\n";
 }

@@ -1,6 +1,7 @@
 #pragma once
 // The counts of a run, and the texts made of them.
 
+#include "extension/archive/recalculation/collected_columns.hpp"
 #include "extension/archive/records/finished.hpp"
 
 #include <map>
@@ -38,13 +39,17 @@ struct Summary {
     CheckCounts remarks;
     std::map<std::string, std::size_t> problems;                // by reason
     std::vector<std::pair<std::string, std::size_t>> collected; // name and in how many workbooks it was found
-    std::optional<InventoryCounts> inventory;                   // nothing: it was a recalculation
+    std::vector<CollectedColumn> collected_columns;
+    std::optional<InventoryCounts> inventory; // nothing: it was a recalculation
 
     void add(Finished const& finished);
 };
 
 /// What was found and what was done, a line each.
 std::vector<std::string> opening_lines(Summary const& summary);
+
+/// What was asked for and stands in none of the workbooks that were recalculated.
+std::vector<std::string> names_nowhere(Summary const& summary);
 
 /// What a function computes by: why its result is another one than it was. Empty for other formulas.
 std::string basis(std::string const& function);

@@ -10,7 +10,7 @@ namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "functions of ours counted,";
+constexpr auto records_edition = "blocks collected,";
 
 class Description : public Xml {
 public:
@@ -45,8 +45,12 @@ std::string words_of(Options const& options) {
         add("collect " + name);
     for (Assignment const& assignment : options.set) {
         add("set " + assignment.name);
-        auto const* const number = std::get_if<double>(&assignment.value);
-        add(number != nullptr ? written(*number) : "'" + std::get<std::string>(assignment.value));
+        if (auto const* const number = std::get_if<double>(&assignment.value))
+            add(written(*number));
+        else if (auto const* const formula = std::get_if<TypedFormula>(&assignment.value))
+            add(formula->text);
+        else
+            add("'" + std::get<std::string>(assignment.value));
     }
     add(options.inventory ? "inventory" : options.values ? "values" : options.dry_run ? "dry" : "copies");
     if (options.check)

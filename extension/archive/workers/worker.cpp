@@ -3,6 +3,7 @@
 #include "extension/archive/files/shown.hpp"
 #include "extension/archive/files/whole_file.hpp"
 #include "extension/archive/inventory/look.hpp"
+#include "extension/archive/recalculation/collected_columns.hpp"
 #include "extension/archive/recalculation/links.hpp"
 #include "extension/archive/recalculation/workbook.hpp"
 #include "extension/archive/records/changes_csv.hpp"
@@ -126,7 +127,8 @@ private:
             if (may_pass(trouble.reason))
                 throw;
             result.outcome.problems.push_back({trouble.reason, trouble.what()});
-            result.outcome.collected.resize(task_.options.collect.size());
+            if (!task_.options.collect.empty())
+                result.outcome.collected.emplace_back(columns_of(task_.options.collect).size());
         }
         std::string rows;
         for (Change const& change : result.changes)
