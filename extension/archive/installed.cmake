@@ -21,8 +21,7 @@ install(FILES ${CMAKE_BINARY_DIR}/hearthcell.metainfo.xml DESTINATION share/meta
 install(FILES ${PROJECT_SOURCE_DIR}/LICENSE DESTINATION share/doc/hearthcell RENAME copyright COMPONENT everybody)
 install(CODE "
   set(folder \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/lib/libreoffice/share/extensions/hearthcell\")
-  file(ARCHIVE_EXTRACT INPUT \"${CMAKE_BINARY_DIR}/hearthcell.oxt\" DESTINATION \"\${folder}\")
-  file(REMOVE_RECURSE \"\${folder}/linux-aarch64\" \"\${folder}/windows-x86-64\") # this is one machine"
+  file(ARCHIVE_EXTRACT INPUT \"${CMAKE_BINARY_DIR}/hearthcell.oxt\" DESTINATION \"\${folder}\")"
   COMPONENT everybody)
 
 set(HEARTHCELL_CONTACT "The Hearthcell project <hearthcell@example.invalid>" CACHE STRING
@@ -35,6 +34,6 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS_PRIVATE_DIRS ${OFFICE_PROGRAM})
-set(CPACK_DEBIAN_PACKAGE_DEPENDS "libreoffice-calc (>= 1:7.4) | libreoffice-calc-nogui (>= 1:7.4)")
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "libreoffice-calc (>= 1:7.4) | libreoffice-calc-nogui (>= 1:7.4), unzip")
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS bubblewrap)
 include(CPack)

@@ -95,8 +95,9 @@ std::string folder_of_own_programs() {
     return office::setting("HOME") + "/.local/bin";
 }
 
-std::string installed_archive_program() {
-    return office::program_in(office::setting("PATH") + ":" + folder_of_own_programs(), program_name);
+std::string installed_archive_program(std::string const& package) {
+    return office::program_in(package + "program:" + office::setting("PATH") + ":" + folder_of_own_programs(),
+                              program_name);
 }
 
 ArchiveProgram::ArchiveProgram(std::string const& program, std::vector<std::string> const& arguments,

@@ -10,8 +10,9 @@
 
 namespace hearthcell::menu {
 
-/// Where it is: on the path, or where extension/install puts it. Empty where it is not installed.
-std::string installed_archive_program();
+/// Where it is: in the package's own folder, so that both are of one edition; else on the path, or where
+/// extension/install puts it. Empty where it is not installed.
+std::string installed_archive_program(std::string const& package);
 
 /// Where extension/install puts programs, as people write it.
 std::string folder_of_own_programs();

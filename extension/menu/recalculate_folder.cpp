@@ -41,7 +41,7 @@ std::string this_office(Surroundings const& surroundings) {
 } // namespace
 
 Answer recalculate_folder(Surroundings const& surroundings, OUString const& results) {
-    std::string const program = installed_archive_program();
+    std::string const program = installed_archive_program(bytes(path_of(package_folder(surroundings))));
     if (program.empty())
         return {false, surroundings.say(Text::program_missing, wide(folder_of_own_programs()))};
     std::optional<FolderTask> task;

@@ -51,9 +51,13 @@ std::string configuration(Settings const& settings) {
 }
 
 void unpack(std::filesystem::path const& package, std::filesystem::path const& into, std::filesystem::path const& log) {
+    std::filesystem::create_directories(into);
+    if (std::filesystem::is_directory(package)) {
+        std::filesystem::copy(package, into, std::filesystem::copy_options::recursive);
+        return;
+    }
     if (!std::filesystem::is_regular_file(package))
         throw std::runtime_error("there is no package " + package.string());
-    std::filesystem::create_directories(into);
     Process unzip("/usr/bin/unzip", {"-q", package.string(), "-d", into.string()}, log);
     if (unzip.wait(unpacking_time) != 0)
         throw std::runtime_error("could not unpack " + package.string());

@@ -21,7 +21,7 @@ struct Preference {
 };
 
 struct Settings {
-    std::filesystem::path package = {}; // an .oxt; none when empty
+    std::filesystem::path package = {}; // an .oxt, or the folder of one that is unpacked; none when empty
     std::vector<std::filesystem::path> further_packages = {};
     std::string locale = "en-US";                   // of numbers and dates
     std::string menus = {};                         // language of the menus, "fr"; as the office has it when empty

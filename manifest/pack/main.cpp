@@ -17,7 +17,10 @@ Entry read(std::filesystem::path const& folder, std::string const& path) {
     std::ostringstream content;
     if (!(content << file.rdbuf()))
         throw std::runtime_error("cannot read " + (folder / path).string());
-    return {path, content.str()};
+    // Libraries, which a linker makes like programs, are not run by themselves.
+    auto const rights = std::filesystem::status(folder / path).permissions();
+    bool const may_be_run = (rights & std::filesystem::perms::owner_exec) != std::filesystem::perms::none;
+    return {path, content.str(), may_be_run && path.find(".so") == std::string::npos};
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include <memory>
 #include <stdexcept>
+#include <sys/stat.h>
 #include <zip.h>
 
 namespace hearthcell::pack {
@@ -25,6 +26,10 @@ void write_zip(std::span<Entry const> entries, std::filesystem::path const& file
             zip_set_file_compression(archive.get(), zip_uint64_t(index), plain ? ZIP_CM_STORE : ZIP_CM_DEFLATE, 9) !=
                 0 ||
             zip_file_set_dostime(archive.get(), zip_uint64_t(index), midnight, first_of_2026, 0) != 0)
+            throw trouble();
+        constexpr zip_uint32_t may_be_run = zip_uint32_t(S_IFREG | 0755) << 16;
+        if (entry.is_program &&
+            zip_file_set_external_attributes(archive.get(), zip_uint64_t(index), 0, ZIP_OPSYS_UNIX, may_be_run) != 0)
             throw trouble();
     }
     if (zip_close(archive.get()) != 0)

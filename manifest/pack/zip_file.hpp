@@ -9,6 +9,7 @@ namespace hearthcell::pack {
 
 struct Entry {
     std::string path, content;
+    bool is_program = false; // unpacked by a tool that knows of rights, it may be run
 };
 
 /// Writes a zip file in the order of its entries. All bear one fixed date and no owner, so that the same content gives

@@ -5,6 +5,7 @@
 #include "extension/office/file_url.hpp"
 #include "extension/office/process.hpp"
 #include "extension/office/text.hpp"
+#include "functions/edition.hpp"
 #include "tests/support/content.hpp"
 
 #include <unistd.h>
@@ -58,6 +59,18 @@ int files_named_after_us(std::filesystem::path const& folder) {
     return count;
 }
 
+/// What the program says that the package brought along: LibreOffice must have let it be run.
+std::string answer_of_program_in(std::filesystem::path const& profile) {
+    for (auto const& entry : std::filesystem::recursive_directory_iterator(profile / "user/uno_packages"))
+        if (entry.path().filename() == "hearthcell-archive") {
+            std::filesystem::path const said = profile / "program said";
+            office::Process program(entry.path().string(), {"--version"}, said);
+            EXPECT_EQ(program.wait(10s), 0);
+            return content(said);
+        }
+    return "no program";
+}
+
 } // namespace
 
 TEST_F(Install, PutsThePackageIntoAProfileAndTakesItOutAgain) {
@@ -71,8 +84,9 @@ TEST_F(Install, PutsThePackageIntoAProfileAndTakesItOutAgain) {
     std::filesystem::path const sheet = folder / "sheet.ods";
     document.save(sheet);
 
-    run({"--package", package().string()});
+    run({"--package", WHOLE_PACKAGE});
     EXPECT_NE(run({"--list"}).find("is installed"), std::string::npos);
+    EXPECT_EQ(answer_of_program_in(profile).find(edition), 0U) << answer_of_program_in(profile);
     EXPECT_GT(files_named_after_us(profile), 0);
     EXPECT_EQ(calculated(sheet), "99.97\n");
 

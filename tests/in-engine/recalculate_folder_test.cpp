@@ -54,6 +54,16 @@ bool is_at_work(std::filesystem::path const& output) {
     return taken;
 }
 
+/// An office of somebody whose own folder is this one.
+Office at_home_in(std::filesystem::path const& folder, std::filesystem::path const& with) {
+    struct Home {
+        explicit Home(std::filesystem::path const& folder) { ::setenv("HOME", folder.c_str(), 1); }
+        ~Home() { ::setenv("HOME", before.c_str(), 1); }
+        std::string const before = std::getenv("HOME");
+    } const home(folder);
+    return Office({.package = with});
+}
+
 class RecalculateFolder : public testing::Test {
 protected:
     RecalculateFolder() {
@@ -105,11 +115,18 @@ TEST_F(RecalculateFolder, StopsWhenTheOfficeEnds) {
     EXPECT_FALSE(std::filesystem::exists(results / "changes.csv")) << "it came to its end";
 }
 
+TEST_F(RecalculateFolder, NeedsNothingButThePackage) {
+    std::filesystem::create_directories(sheets);
+    make_old_sheets(1);
+    Office office = at_home_in(folder, WHOLE_PACKAGE);
+    Said const said = command(office, Document::blank(office), "recalculate-folder", results, sheets);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    ASSERT_TRUE(eventually([&] { return open_document(office, results / "summary.ods").is(); }));
+    EXPECT_TRUE(std::filesystem::exists(results / "0/2019/tall-chimney-1.fods"));
+}
+
 TEST_F(RecalculateFolder, SaysInWordsThatTheProgramIsNotInstalled) {
-    std::string const home = std::getenv("HOME");
-    ::setenv("HOME", folder.c_str(), 1);
-    Office office({.package = package()});
-    ::setenv("HOME", home.c_str(), 1);
+    Office office = at_home_in(folder, package());
     Said const said = command(office, Document::blank(office), "recalculate-folder", results, folder);
     EXPECT_EQ(said.state, Said::State::failed);
     EXPECT_NE(said.words.find("hearthcell-archive"), std::string::npos) << said.words;

@@ -19,6 +19,8 @@ std::filesystem::path usual_package() {
     for (char const* place : {"hearthcell.oxt", "../share/hearthcell/hearthcell.oxt"})
         if (std::filesystem::is_regular_file(program / place))
             return (program / place).lexically_normal();
+    if (auto const package = program.parent_path(); std::filesystem::is_regular_file(package / "description.xml"))
+        return package; // it lies, unpacked, in a LibreOffice that has it as an extension
     throw std::invalid_argument("there is no hearthcell.oxt beside the program; say where it is with --package");
 }
 

@@ -114,8 +114,10 @@ void describe(CLI::App& app, Raw& raw) {
                                           CLI::AsNumberWithUnit::CASE_INSENSITIVE, "")
                         .description(""))
         ->check(CLI::Range(least_memory, 1 << 24).description(""));
-    app.add_option("--package", raw.package,
-                   "Hearthcell's package; else hearthcell.oxt beside this program or in ../share/hearthcell")
+    app.add_option(
+           "--package", raw.package,
+           "Hearthcell's package, or the folder of an unpacked one; else hearthcell.oxt beside this program or in "
+           "../share/hearthcell, or the package that this program lies in")
         ->type_name("FILE");
     app.add_option("--office", raw.office,
                    "Folder of the LibreOffice to work with; else the one that UNO_PATH names, that of soffice on the "

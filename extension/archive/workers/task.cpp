@@ -27,7 +27,11 @@ private:
 std::string edition_of(std::filesystem::path const& package) {
     try {
         Description description;
-        Zip(package).read("description.xml", [&](std::string_view piece) { description.feed(piece); });
+        auto const feed = [&](std::string_view piece) { description.feed(piece); };
+        if (std::filesystem::is_directory(package))
+            read_pieces(package / "description.xml", feed);
+        else
+            Zip(package).read("description.xml", feed);
         description.finish();
         if (!description.version.empty())
             return "Hearthcell " + description.version;
@@ -35,6 +39,11 @@ std::string edition_of(std::filesystem::path const& package) {
         throw std::invalid_argument(package.string() + " is no package: " + trouble.what());
     }
     throw std::invalid_argument(package.string() + " does not say its version");
+}
+
+/// What tells a package from all others: the whole of it, or the list of the hashes of all its files.
+std::string hash_of_package(std::filesystem::path const& package) {
+    return hash_of_file(std::filesystem::is_directory(package) ? package / "bom.cdx.json" : package);
 }
 
 /// Everything that makes another result of the same workbook.
@@ -65,10 +74,10 @@ Task make_task(Options options) {
     Task task;
     task.output = std::filesystem::absolute(options.output).lexically_normal();
     task.package = std::filesystem::absolute(options.package).lexically_normal();
-    if (!std::filesystem::is_regular_file(task.package))
+    if (!std::filesystem::exists(task.package))
         throw std::invalid_argument("there is no package " + task.package.string());
     task.edition = edition_of(task.package);
-    task.key_of_options = hash_of(hash_of_file(task.package) + words_of(options));
+    task.key_of_options = hash_of(hash_of_package(task.package) + words_of(options));
     if (!options.merge) // the inputs are runs then
         task.inputs = find_inputs(options.inputs, options.base, task.output);
     if (!options.same_words.empty())
