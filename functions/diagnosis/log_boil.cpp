@@ -34,14 +34,22 @@ void report_pace(Log log, Findings& findings) {
     report_time(std::max(minutes, boil_limits::shortest), near->row, sentences::heated_at_odd_time, findings);
 }
 
-void report_level(Boil const& boil, LogQuery const& query, Findings& findings) {
-    double const off = boil.level.read - query.boiling_point;
-    if (!boil.level.settled || std::abs(off) <= boil_limits::near_level || off > above_boiling)
+void report_level(BoilBracket const& bracket, LogQuery const& query, Findings& findings) {
+    Level const& level = bracket.level;
+    double const off = level.read - query.boiling_point;
+    if (!level.settled || std::abs(off) <= boil_limits::near_level || off > above_boiling)
         return; // what lies far above is said of the readings themselves
-    findings.add(FindingKind::boil, boil.row, [&](Speaker const& say) {
+    findings.add(FindingKind::boil, bracket.log[bracket.at].row, [&](Speaker const& say) {
         return say(off < 0 ? sentences::log_settles_below : sentences::log_settles_above,
-                   {{"degrees", say.tenths(boil.level.read)}, {"kelvins", say.tenths(std::abs(off))}});
+                   {{"degrees", say.tenths(level.read)}, {"kelvins", say.tenths(std::abs(off))}});
     });
+}
+
+/// Whether the readings about the boil alone tell that neither its time nor their distance is worth a word.
+bool is_plain(BoilBracket const& bracket) {
+    double const earliest = bracket.earliest(), latest = bracket.latest();
+    return latest - earliest <= boil_limits::close && earliest >= 2 * boil_limits::shortest &&
+           latest <= boil_limits::longest / 2;
 }
 
 void report_bracket(Boil const& boil, Findings& findings) {
@@ -58,11 +66,14 @@ void check_boil(Log log, LogQuery const& query, Findings& findings) {
     if (is_absent(query.boiling_point))
         return report_pace(log, findings);
     constexpr double tolerance = 0.5, hold = 2; // BOILTIME's defaults
-    Boil const boil = find_boil(log, {query.boiling_point, tolerance, absent, hold});
-    if (boil.reason != Reason::none)
+    BoilBracket const bracket = boil_bracket(log, {query.boiling_point, tolerance, absent, hold});
+    if (bracket.reason != Reason::none)
         return report_pace(log, findings);
+    if (is_plain(bracket))
+        return report_level(bracket, query, findings);
+    Boil const boil = find_boil(bracket);
     report_time(boil.minutes, boil.row, sentences::boils_at_odd_time, findings);
-    report_level(boil, query, findings);
+    report_level(bracket, query, findings);
     if (!is_odd(boil.minutes))
         report_bracket(boil, findings);
 }

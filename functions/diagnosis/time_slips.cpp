@@ -14,14 +14,15 @@ using namespace log_limits;
 /// The steps from each time to the next, where it runs forwards.
 std::vector<double> steps_of(Log log) {
     std::vector<double> steps;
+    steps.reserve(log.size());
     for (std::size_t i = 1; i < log.size(); ++i)
         if (log[i].minute > log[i - 1].minute)
             steps.push_back(log[i].minute - log[i - 1].minute);
     return steps;
 }
 
-/// The step that a share of all steps does not exceed; 0 without any.
-double step_at(std::vector<double> steps, double share) {
+/// The step that a share of all steps, which are put into another order, does not exceed; 0 without any.
+double step_at(std::vector<double>& steps, double share) {
     if (steps.empty())
         return 0;
     auto const place = steps.begin() + std::ptrdiff_t(share * double(steps.size() - 1));
@@ -38,7 +39,8 @@ bool is_too_slow(double minutes, double step, double rise) {
 double minutes_in(Log log, Findings& findings) {
     double const rise = highest(log) - log.front().temperature;
     auto const [low, high] = std::ranges::minmax(log, {}, &Reading::minute);
-    double const span = high.minute - low.minute, step = step_at(steps_of(log), 0.5);
+    std::vector<double> steps = steps_of(log);
+    double const span = high.minute - low.minute, step = step_at(steps, 0.5);
     constexpr double day = 1440, hour = 60;
     bool const within_a_minute = span < 1;
     double scale = 1;
@@ -183,7 +185,8 @@ public:
 
 /// Steps far longer than the usual ones, unless a slip between them explains it.
 void report_gaps(Log log, std::vector<unsigned> const& slips, Findings& findings) {
-    double const usual = step_at(steps_of(log), 0.9), typical = step_at(steps_of(log), 0.5);
+    std::vector<double> steps = steps_of(log);
+    double const usual = step_at(steps, 0.9), typical = step_at(steps, 0.5);
     auto slip = slips.begin();
     for (std::size_t i = 1; i < log.size(); ++i) {
         double const step = log[i].minute - log[i - 1].minute;
@@ -211,7 +214,8 @@ std::vector<Reading> check_clock(std::vector<Reading> log, Findings& findings) {
     double const scale = minutes_in(log, findings);
     for (Reading& reading : log)
         reading.minute *= scale;
-    Walk walk(log, scale, step_at(steps_of(log), 0.5), findings);
+    std::vector<double> steps = steps_of(log);
+    Walk walk(log, scale, step_at(steps, 0.5), findings);
     std::vector<Reading> good = walk.run();
     report_gaps(good, walk.slips, findings);
     return good;

@@ -86,30 +86,56 @@ inline Arrival foretold_by(Log heating, double variance, double mark, double pac
 }
 } // namespace boil
 
-inline Boil find_boil(Log log, BoilQuery const& query) {
+/// The first reading at the boil and the one before it, without a word about when between them it boiled.
+struct BoilBracket {
+    Reason reason = Reason::none;
+    Log log{}; ///< from the start on
+    double start = 0;
+    Fineness fineness{};
+    Level level{};
+    double mark = 0, seen = 0; ///< °C that the boil begins at, and that readings at it show
+    std::size_t at = 0;        ///< the first of these readings
+
+    double earliest() const { return log[at - 1].minute - start; }
+    double latest() const { return log[at].minute - start; }
+};
+
+inline BoilBracket boil_bracket(Log log, BoilQuery const& query) {
     using namespace boil;
-    double const start = is_absent(query.start) ? log.front().minute : on_clock(log, query.start);
-    if (is_absent(start))
+    BoilBracket result;
+    result.start = is_absent(query.start) ? log.front().minute : on_clock(log, query.start);
+    if (is_absent(result.start))
         return {Reason::start_outside_log};
-    log = between(log, start, log.back().minute);
+    log = between(log, result.start, log.back().minute);
     if (log.size() < 2)
         return {Reason::too_few_readings};
+    result.log = log;
     // How finely it is read shows while it heats.
     std::size_t const heats_until = first_at(log, query.boiling_point - level_rules::farthest_below);
-    Fineness const fineness = fineness_of(log.first(std::max<std::size_t>(heats_until, 2)));
-    double const scatter = std::sqrt(fineness.variance);
-    Boil result;
-    result.level = level_of(log, fineness, {query.boiling_point, query.tolerance, query.hold});
+    result.fineness = fineness_of(log.first(std::max<std::size_t>(heats_until, 2)));
+    double const scatter = std::sqrt(result.fineness.variance);
+    result.level = level_of(log, result.fineness, {query.boiling_point, query.tolerance, query.hold});
     Level const& level = result.level;
     if (level.kind == LevelKind::none)
         return {Reason::no_boil_found};
-    double const mark = level.temperature - query.tolerance;
-    double const seen = level.settled ? level.read - query.tolerance : std::min(mark, level.read - 2 * scatter);
-    std::size_t const at = first_at(log, seen);
-    if (at == log.size())
+    result.mark = level.temperature - query.tolerance;
+    result.seen = level.settled ? level.read - query.tolerance : std::min(result.mark, level.read - 2 * scatter);
+    result.at = first_at(log, result.seen);
+    if (result.at == log.size())
         return {Reason::no_boil_found};
-    if (at == 0)
+    if (result.at == 0)
         return {Reason::boils_from_start};
+    return result;
+}
+
+inline Boil find_boil(BoilBracket const& bracket) {
+    using namespace boil;
+    if (bracket.reason != Reason::none)
+        return {bracket.reason};
+    auto const [reason, log, start, fineness, level, mark, seen, at] = bracket;
+    double const scatter = std::sqrt(fineness.variance);
+    Boil result;
+    result.level = level;
     result.boils = count_boils(log, seen);
     // Readings so near the mark that they may lie on either side are weighed, not followed.
     std::size_t from = at;
@@ -137,12 +163,16 @@ inline Boil find_boil(Log log, BoilQuery const& query) {
     Moment const moment = weighed(near, foretold, low, high);
     result.minutes = moment.minute - start;
     result.uncertainty = std::hypot(moment.uncertainty, level.uncertainty / foretold.rate);
-    result.earliest = std::min(log[at - 1].minute - start, result.minutes);
-    result.latest = std::max(first_there.minute - start, result.minutes);
+    result.earliest = std::min(bracket.earliest(), result.minutes);
+    result.latest = std::max(bracket.latest(), result.minutes);
     result.row = first_there.row;
     result.foretold = !is_absent(foretold.minute);
     result.rate = foretold.rate;
     return result;
+}
+
+inline Boil find_boil(Log log, BoilQuery const& query) {
+    return find_boil(boil_bracket(log, query));
 }
 
 } // namespace hearthcell::kernels
