@@ -1,9 +1,9 @@
 #include "extension/checking/private_copy.hpp"
 
 #include "extension/checking/outside.hpp"
+#include "extension/checking/written_cells.hpp"
 #include "extension/formulas/reference.hpp"
 #include "extension/office/text.hpp"
-#include "extension/sharing/constants.hpp"
 #include "extension/sharing/names.hpp"
 #include "extension/sharing/spare_cell.hpp"
 
@@ -35,10 +35,6 @@ using rtl::OUString;
 namespace hearthcell::checking {
 namespace {
 
-constexpr std::size_t cells_at_once = 20'000;
-constexpr std::int64_t most_empty = 20; // cells of a block for each one that is filled
-constexpr int most_empty_rows = 100;
-
 Reference<css::sheet::XSpreadsheetDocument> blank_document(Reference<css::uno::XComponentContext> const& context) {
     css::beans::PropertyValue const hidden{"Hidden", 0, Any(true), css::beans::PropertyState_DIRECT_VALUE};
     return {
@@ -46,25 +42,19 @@ Reference<css::sheet::XSpreadsheetDocument> blank_document(Reference<css::uno::X
         UNO_QUERY_THROW};
 }
 
-/// As a formula, where a cell cannot be given a value: errors, and texts of no length, which are not empty.
-OUString formula_for(std::variant<double, std::string, CellError> const& value) {
-    if (auto const* const error = std::get_if<CellError>(&value))
-        return "=" + sharing::error_constant(error->code).value_or("#VALUE!");
-    return "=\"\"";
-}
-
 } // namespace
 
 class PrivateCopy::Implementation {
 public:
     Implementation(Reference<css::uno::XComponentContext> const& context, Contents const& of_document)
-        : contents_(of_document), next_(contents_.cells.begin()), document_(blank_document(context)) {
+        : contents_(of_document), document_(blank_document(context)) {
         Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->lockControllers();
         Reference<css::document::XActionLockable>(document_, UNO_QUERY_THROW)->addActionLock();
         Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager()->lock();
         make_sheets();
         make_settings();
         make_names();
+        written_.emplace(contents_, sheets_);
     }
     ~Implementation() {
         spare_.clear();
@@ -77,15 +67,13 @@ public:
     Implementation& operator=(Implementation const&) = delete;
 
     bool write_cells() {
-        if (next_ != contents_.cells.end())
-            write_rows();
-        if (next_ != contents_.cells.end())
+        if (written_->go_on())
             return true;
         make_tables(); // whose columns are found by what their headings hold
         return false;
     }
 
-    double written() const { return contents_.cells.empty() ? 1 : double(written_) / double(contents_.cells.size()); }
+    double written() const { return written_->done(); }
 
     std::vector<Answer> answers(int sheet, std::vector<std::string> const& formulas) {
         Place const& free = free_.at(std::size_t(sheet));
@@ -119,7 +107,7 @@ public:
         Answer const found = answer_of(given[0][0]);
         clear(range);
         if (trial.in_cell)
-            put_back(*trial.in_cell);
+            written_->put_back(*trial.in_cell);
         return found;
     }
 
@@ -215,83 +203,11 @@ private:
         }
     }
 
-    using Cell = std::map<Place, Content>::const_iterator;
-
-    /// The next whole rows of one sheet.
-    void write_rows() {
-        std::vector<Cell> cells;
-        int const sheet = next_->first.sheet;
-        int left = formulas::last_column, right = 0;
-        for (; next_ != contents_.cells.end() && next_->first.sheet == sheet; ++next_) {
-            bool const is_full = cells.size() >= cells_at_once && next_->first.row != cells.back()->first.row;
-            // What stands far from all else has a block of its own.
-            bool const is_far = !cells.empty() && next_->first.row > cells.back()->first.row + most_empty_rows;
-            if (is_full || is_far)
-                break;
-            left = std::min(left, next_->first.column);
-            right = std::max(right, next_->first.column);
-            cells.push_back(next_);
-        }
-        written_ += cells.size();
-        std::int64_t const rows = cells.back()->first.row - cells.front()->first.row + 1;
-        if (rows * (right - left + 1) <= most_empty * std::int64_t(cells.size()))
-            write_block(cells, left, right);
-        else
-            for (Cell const& cell : cells)
-                write_block({cell}, cell->first.column, cell->first.column);
-    }
-
-    void write_block(std::vector<Cell> const& cells, int left, int right) {
-        auto const& [sheet, top, column] = cells.front()->first;
-        int const bottom = cells.back()->first.row;
-        std::vector<std::vector<Any>> values(std::size_t(bottom - top + 1),
-                                             std::vector<Any>(std::size_t(right - left + 1), Any(OUString())));
-        std::map<std::pair<int, int>, OUString> formulas; // by column and row
-        for (Cell const& cell : cells) {
-            auto const& [place, content] = *cell;
-            Any& value = values[std::size_t(place.row - top)][std::size_t(place.column - left)];
-            auto const* const text = std::get_if<std::string>(&content.value);
-            if (auto const* const number = std::get_if<double>(&content.value))
-                value <<= *number;
-            else if (text != nullptr && !text->empty())
-                value <<= wide(*text);
-            else
-                formulas[{place.column, place.row}] = formula_for(content.value);
-        }
-        std::vector<Sequence<Any>> rows;
-        for (std::vector<Any> const& row : values)
-            rows.emplace_back(row.data(), sal_Int32(row.size()));
-        Reference<css::sheet::XCellRangeData>(sheet_at(sheet)->getCellRangeByPosition(left, top, right, bottom),
-                                              UNO_QUERY_THROW)
-            ->setDataArray({rows.data(), sal_Int32(rows.size())});
-        write_formulas(sheet, formulas);
-    }
-
-    /// Those below each other at once.
-    void write_formulas(int sheet, std::map<std::pair<int, int>, OUString> const& formulas) {
-        for (auto next = formulas.begin(); next != formulas.end();) {
-            auto const [column, top] = next->first;
-            std::vector<Sequence<OUString>> rows;
-            for (; next != formulas.end() && next->first == std::pair(column, top + int(rows.size())); ++next)
-                rows.emplace_back(&next->second, 1);
-            int const bottom = top + int(rows.size()) - 1;
-            Reference<css::sheet::XCellRangeFormula>(
-                sheet_at(sheet)->getCellRangeByPosition(column, top, column, bottom), UNO_QUERY_THROW)
-                ->setFormulaArray({rows.data(), sal_Int32(rows.size())});
-        }
-    }
-
-    void put_back(Place const& place) {
-        if (auto const cell = contents_.cells.find(place); cell != contents_.cells.end())
-            write_block({cell}, place.column, place.column);
-    }
-
     Contents const& contents_;
-    std::map<Place, Content>::const_iterator next_; // to be written
-    std::size_t written_ = 0;
     Reference<css::sheet::XSpreadsheetDocument> const document_;
     std::vector<Reference<css::sheet::XSpreadsheet>> sheets_;
     std::vector<Place> free_; // of each sheet
+    std::optional<WrittenCells> written_;
     std::map<int, sharing::SpareCell> spare_;
 };
 
