@@ -25,7 +25,7 @@ component(linked library "GNU libstdc++, linked in" "${COMPILER}" GPL-3.0-with-G
   "Its parts that stove.so uses, inside of it, and in menu.so how numbers are written")
 component(sdk library "LibreOffice SDK" "" MPL-2.0 "Headers, compiled into stove.so and menu.so")
 component(uno library "LibreOffice UNO runtime" "" MPL-2.0
-  "Not in the package: libuno_sal, libuno_cppu and, for menu.so, libuno_cppuhelpergcc3 of the LibreOffice, 7.4 or later, that loads it")
+  "Not in the package: libuno_sal, libuno_cppu and, for menu.so, libuno_cppuhelpergcc3 of the LibreOffice, 7.0 or later, that loads it")
 component(runtime library "GNU libstdc++ and libgcc" "" GPL-3.0-with-GCC-exception
   "Not in the package: the system's libgcc_s.so.1 and, for menu.so, libstdc++.so.6")
 component(glibc library "GNU C library" "" LGPL-2.1-or-later "Not in the package: the system's libc.so.6, libm.so.6 and ld-linux-x86-64.so.2, 2.28 or later")
