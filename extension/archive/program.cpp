@@ -2,6 +2,7 @@
 
 #include "extension/archive/earlier_copies.hpp"
 #include "extension/archive/files/shown.hpp"
+#include "extension/archive/look_first.hpp"
 #include "extension/archive/picture.hpp"
 #include "extension/archive/records/output_folder.hpp"
 #include "extension/archive/run_reports.hpp"
@@ -57,10 +58,32 @@ void say_if_not_confined(Options const& options) {
                "is not installed, or not allowed here.\n";
 }
 
+/// With an example: what is to be confirmed first, and the status to end with where that is all.
+std::optional<int> prepare(Task& task) {
+    Options const& options = task.options;
+    LookedFirst const looked = look_first(task);
+    if (looked.signal != 0)
+        return say_stopped(options, looked.signal);
+    if (options.plan)
+        return all_well;
+    if (!looked.to_confirm.empty() && !options.yes) {
+        std::cout << "Please look whether this is right:\n"
+                  << harmless(looked.to_confirm) << "\nWhat is carried is listed in carried.csv in "
+                  << harmless(task.output.string()) << "\n";
+        throw std::invalid_argument("nothing was computed yet: give the same command with --yes if this is right");
+    }
+    if (options.a_few)
+        leave_a_few(task, looked);
+    return std::nullopt;
+}
+
 int recalculate_archive(Options const& options) {
-    Task const task = make_task(options);
+    Task task = make_task(options);
     say_if_not_confined(options);
     OutputFolder folder(task.output);
+    if (!options.examples.empty())
+        if (auto const status = prepare(task))
+            return *status;
     std::optional<Progress> progress(std::in_place, task.inputs.workbooks.size(), telling(options));
     Pool pool(task, *progress);
     Ran const ran = pool.run();

@@ -1,7 +1,8 @@
 #include "extension/formulas/moved.hpp"
 
-#include "extension/formulas/reference.hpp"
 #include "extension/formulas/rewriting.hpp"
+
+#include <utility>
 
 namespace hearthcell::formulas {
 namespace {
@@ -66,6 +67,16 @@ std::string moved(std::string_view formula, int rows, int columns) {
 
 std::string moved_reference(Token const& reference, int rows, int columns) {
     return with_cells(reference, [&](Corner const& corner) { return moved(corner, rows, columns); });
+}
+
+std::string with_block(Token const& reference, Block const& block) {
+    bool is_first = true;
+    return with_cells(reference, [&](Corner corner) {
+        bool const first = std::exchange(is_first, false);
+        corner.row = first ? block.top : block.bottom;
+        corner.column = first ? block.left : block.right;
+        return moved(corner, 0, 0);
+    });
 }
 
 std::string relative_to(Place const& cell, std::string_view formula) {

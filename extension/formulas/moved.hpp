@@ -2,7 +2,7 @@
 // Formulas seen from other cells.
 
 #include "extension/formulas/place.hpp"
-#include "extension/formulas/token.hpp"
+#include "extension/formulas/reference.hpp"
 
 #include <string>
 #include <string_view>
@@ -15,6 +15,9 @@ std::string moved(std::string_view formula, int rows, int columns);
 
 /// One reference that is to name cells so much further down and to the right, whatever is fixed in it by a $.
 std::string moved_reference(Token const& reference, int rows, int columns);
+
+/// One reference that is to name another block of cells; its $ stay.
+std::string with_block(Token const& reference, Block const& block);
 
 /// The same text for all formulas that are the same relative to their cells: for comparing, not for reading.
 std::string relative_to(Place const& cell, std::string_view formula);

@@ -1,20 +1,11 @@
 #include "extension/archive/example/correspondence.hpp"
 
-#include "extension/formulas/moved.hpp"
-#include "extension/formulas/reference.hpp"
-#include "extension/formulas/rewriting.hpp"
-#include "extension/formulas/tokens.hpp"
+#include "extension/archive/example/seen_workbook.hpp"
 
 namespace hearthcell::archive {
 namespace {
 
 using Where = Correspondence::Where;
-
-constexpr int most_cells = 10000; // of a range
-
-std::string name_of(Where const& cell) {
-    return formulas::cell_name(cell.second, cell.first);
-}
 
 std::string word_of(std::optional<LabelledSheet::Named> const& label) {
     return label ? "'" + label->text + "'" : std::string("no label");
@@ -75,47 +66,6 @@ std::string Correspondence::difference_at(Where const& cell, Where const& there,
     if (Named const before = old_.unit_of(cell), now = target_.unit_of(there); !is_same(before, now))
         return "its unit is " + (now ? word_of(now) : "not given") + ", not " + (before ? word_of(before) : "left out");
     return {};
-}
-
-std::variant<std::string, Refused> Correspondence::of(std::string_view formula) const {
-    std::optional<Refused> refused;
-    auto const refuse = [&](std::string const& why) {
-        if (!refused)
-            refused = Refused{why};
-        return std::optional<std::string>();
-    };
-    std::string text = formulas::rewritten(formula, [&](formulas::Token const& token) -> std::optional<std::string> {
-        using formulas::TokenKind;
-        if (token.kind == TokenKind::name || token.kind == TokenKind::table || token.kind == TokenKind::error ||
-            token.kind == TokenKind::unknown)
-            return refuse(std::string(token.text) + " cannot be carried");
-        if (token.kind != TokenKind::reference)
-            return std::nullopt;
-        formulas::Reference const reference = formulas::reference_of(token);
-        if (!reference.file.empty() || !reference.first.sheet.empty() || !reference.last.sheet.empty())
-            return refuse(std::string(token.text) + " is on another sheet");
-        if (!reference.first.row || !reference.first.column)
-            return refuse(std::string(token.text) + " is a whole row or column");
-        formulas::Block const block = formulas::block_of(reference);
-        if ((block.bottom - block.top + 1) > most_cells / (block.right - block.left + 1))
-            return refuse(std::string(token.text) + " is too large");
-        Where const from{block.top, block.left};
-        std::optional<Where> moved_by;
-        for (int row = block.top; row <= block.bottom; ++row)
-            for (int column = block.left; column <= block.right; ++column) {
-                auto const place = of(Where{row, column});
-                if (auto const* const why = std::get_if<Refused>(&place))
-                    return refuse(why->why);
-                Where const to = std::get<Where>(place), by{to.first - row, to.second - column};
-                if (moved_by.value_or(by) != by)
-                    return refuse(std::string(token.text) + " is no longer in one piece");
-                moved_by = by;
-            }
-        return formulas::moved_reference(token, moved_by->first, moved_by->second);
-    });
-    if (refused)
-        return *refused;
-    return text;
 }
 
 } // namespace hearthcell::archive

@@ -5,7 +5,6 @@
 #include "extension/archive/example/labelled_sheet.hpp"
 
 #include <string>
-#include <string_view>
 #include <variant>
 
 namespace hearthcell::archive {
@@ -24,10 +23,6 @@ public:
     /// A cell corresponds when the labels that name it are the same in the same places; where they stand elsewhere,
     /// when each of them stands exactly once on both sheets. Its unit must be the same.
     [[nodiscard]] std::variant<Where, Refused> of(Where const& cell) const;
-
-    /// A formula of a cell of the old sheet as it is to stand in a cell of the other one: each cell that it reads is
-    /// replaced by the one that corresponds. Refused where there is none, and for other sheets and names.
-    [[nodiscard]] std::variant<std::string, Refused> of(std::string_view formula) const;
 
 private:
     using Named = std::optional<LabelledSheet::Named>;

@@ -3,32 +3,21 @@
 #include "extension/archive/inventory/words.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace hearthcell::archive {
-namespace {
 
-/// As word_key gives them.
-constexpr std::array<std::string_view, 40> units{
-    "kg",  "g",     "mg",     "t",   "lb",  "°c",   "c",   "k",     "°f",    "f",     "m",    "ft",  "cm", "mm",
-    "min", "mins",  "s",      "sec", "h",   "%",    "kj",  "mj",    "j",     "kcal",  "wh",   "kwh", "w",  "kw",
-    "l",   "litre", "litres", "ml",  "hpa", "mbar", "kpa", "kj/kg", "mj/kg", "g/min", "kg/h", "g/l"};
-
-} // namespace
-
-bool is_unit(std::string_view key) {
-    return std::ranges::find(units, key) != units.end();
-}
-
-LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formulas::Range> const& merged) {
+LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formulas::Range> const& merged,
+                             std::vector<Label> const& entries) {
     constexpr int most_spanned = 200;
     std::map<Where, formulas::Range const*> spans;
     for (formulas::Range const& range : merged)
         spans[{range.first.row, range.first.column}] = &range;
     for (Label const& label : labels) {
         Where const first{label.row, label.column};
-        if (!is_unit(label.key))
+        if (!is_unit(label.key)) {
             places_[label.key].insert(first);
+            words_.insert(label.key);
+        }
         auto const span = spans.find(first);
         int const last_row =
             span == spans.end() ? first.first : std::min(span->second->last.row, first.first + most_spanned);
@@ -38,6 +27,12 @@ LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formu
             for (int column = first.second; column <= last_column; ++column)
                 add({row, column}, label);
     }
+    for (Label const& entry : entries)
+        entries_[{entry.row, entry.column}] = {{entry.row, entry.column}, entry.key, entry.text};
+    for (std::vector<Label> const* const texts : {&labels, &entries})
+        for (Label const& text : *texts)
+            if (says_total(text.text))
+                totals_.insert({text.row, text.column});
 }
 
 void LabelledSheet::add(Where const& where, Label const& label) {
@@ -57,12 +52,19 @@ std::optional<LabelledSheet::Named> LabelledSheet::to_the_left(Where const& cell
     return std::nullopt;
 }
 
+bool LabelledSheet::is_row_without_words_of(LabelledSheet const& other, int row) const {
+    for (auto at = by_row_.lower_bound({row, 0}); at != by_row_.end() && at->first.first == row; ++at)
+        if (!is_unit(at->second.key) && !other.places(at->second.key).empty())
+            return false;
+    return true;
+}
+
 std::optional<LabelledSheet::Named> LabelledSheet::above(Where const& cell, LabelledSheet const* other) const {
     for (auto at = by_column_.lower_bound({cell.second, cell.first}); at != by_column_.begin();) {
         --at;
         if (at->first.first != cell.second)
             return std::nullopt;
-        if (!is_unit(at->second.key) && (other == nullptr || !other->places(at->second.key).empty()))
+        if (!is_unit(at->second.key) && (other == nullptr || !is_row_without_words_of(*other, at->first.second)))
             return at->second;
     }
     return std::nullopt;
@@ -76,9 +78,26 @@ std::vector<std::pair<int, std::string>> LabelledSheet::between(Named const& lab
     return texts;
 }
 
+std::optional<LabelledSheet::Named> LabelledSheet::text_at(Where const& cell) const {
+    for (auto const* const texts : {&by_row_, &entries_})
+        if (auto const found = texts->find(cell); found != texts->end())
+            return found->second;
+    return std::nullopt;
+}
+
 std::optional<LabelledSheet::Named> LabelledSheet::unit_of(Where const& cell) const {
-    auto const beside = by_row_.find({cell.first, cell.second + 1});
-    return beside != by_row_.end() && is_unit(beside->second.key) ? std::optional(beside->second) : std::nullopt;
+    auto const beside = text_at({cell.first, cell.second + 1});
+    return beside && is_unit(beside->key) ? beside : std::nullopt;
+}
+
+bool LabelledSheet::is_in_row_of_totals(Where const& cell) const {
+    auto const first = totals_.lower_bound({cell.first, 0});
+    return first != totals_.end() && first->first == cell.first && first->second < cell.second;
+}
+
+bool LabelledSheet::is_in_column_of_totals(Where const& cell) const {
+    return std::ranges::any_of(
+        totals_, [&](Where const& text) { return text.second == cell.second && text.first < cell.first; });
 }
 
 std::set<LabelledSheet::Where> const& LabelledSheet::places(std::string const& key) const {

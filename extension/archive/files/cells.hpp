@@ -18,6 +18,7 @@ struct FoundCell {
     std::string_view formula = {}; // where all is wanted, in the way of Calc; may be missing where it cannot be read
     bool clock = false;            // a date or time: written in seconds, not in digits of the number
     bool perhaps_text = false;     // the number is 0, and may stand for a text that the file does not hold
+    bool is_array = false;         // where all is wanted: the formula is one of an array, if only of one cell
 };
 
 /// Takes what a reader finds. Whoever keeps any of it takes it from a room.

@@ -17,7 +17,7 @@ void Contents::sort() {
 }
 
 void Contents::cell(FoundCell&& found) {
-    ContentCell kept{found.place, std::move(found.value), found.is_result, std::string(found.formula)};
+    ContentCell kept{found.place, std::move(found.value), found.is_result, std::string(found.formula), found.is_array};
     auto const* const text = std::get_if<std::string>(&kept.value);
     room_.take(sizeof kept + kept.formula.size() + (text != nullptr ? text->size() : 0));
     cells_.push_back(std::move(kept));

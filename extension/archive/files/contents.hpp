@@ -14,6 +14,7 @@ struct ContentCell {
     Value value; // of a formula: the result that is stored
     bool is_result = false;
     std::string formula; // may be missing, see FoundCell
+    bool is_array = false;
 };
 
 class Contents : public CellSink {

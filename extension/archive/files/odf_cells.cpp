@@ -100,6 +100,7 @@ void OdfCells::open_cell(Attributes const& attributes, bool covered) {
     open_.repeated = count(attributes.ending("table:1.0 number-columns-repeated"), most_columns);
     auto const array_rows = attributes.ending("table:1.0 number-matrix-rows-spanned");
     auto const array_columns = attributes.ending("table:1.0 number-matrix-columns-spanned");
+    open_.is_array = !array_rows.empty();
     if (!array_rows.empty() && !array_columns.empty() && (array_rows != "1" || array_columns != "1")) {
         room_.take(sizeof(Area));
         areas_.push_back({next_row_, next_column_, count(array_rows, most_rows), count(array_columns, most_columns)});
@@ -184,8 +185,8 @@ void OdfCells::close_cell() {
         if (open_.is_result || !std::holds_alternative<std::monostate>(value)) {
             hold(sizeof(Cell) + open_.shown.size());
             bool const clock = open_.type == "date" || open_.type == "time";
-            cells_.push_back(
-                {next_column_, open_.repeated, std::move(value), open_.is_result, clock, std::move(open_.formula)});
+            cells_.push_back({next_column_, open_.repeated, std::move(value), open_.is_result, clock, open_.is_array,
+                              std::move(open_.formula)});
         }
     }
     next_column_ += open_.repeated;
@@ -199,7 +200,9 @@ void OdfCells::close_row() {
                             cell.value,
                             cell.is_result,
                             cell.formula,
-                            cell.clock});
+                            cell.clock,
+                            false,
+                            cell.is_array});
     cells_.clear();
     room_.give_back(std::exchange(held_, 0));
     next_row_ += row_repeated_;

@@ -34,14 +34,14 @@ private:
     struct Cell { // of the row being read
         int column, repeated;
         Value value;
-        bool is_result, clock;
+        bool is_result, clock, is_array;
         std::string formula;
     };
     struct Area { // of an array formula, of which the file holds the formula in the first cell only
         int row, column, rows, columns;
     };
     struct Open { // the cell being read
-        bool wanted = false, is_result = false;
+        bool wanted = false, is_result = false, is_array = false;
         int repeated = 1;
         std::string formula;
         std::string type, raw; // office:value-type and the attribute that goes with it

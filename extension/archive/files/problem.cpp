@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 22> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 25> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -29,6 +29,9 @@ constexpr std::array<std::pair<Reason, std::string_view>, 22> all{{
     {Reason::typed_over, "results typed over"},
     {Reason::text_for_number, "numbers that are texts"},
     {Reason::stored_errors, "stored errors"},
+    {Reason::another_layout, "another layout"},
+    {Reason::left_as_it_was, "left as it was"},
+    {Reason::not_carried, "not carried"},
 }};
 
 } // namespace

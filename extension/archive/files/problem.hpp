@@ -32,6 +32,9 @@ enum class Reason {
     typed_over,
     text_for_number,
     stored_errors,
+    another_layout,
+    left_as_it_was,
+    not_carried,
 };
 
 /// As problems.csv has it: "timed out".

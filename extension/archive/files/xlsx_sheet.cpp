@@ -72,7 +72,7 @@ void XlsxSheet::open_cell(Attributes const& attributes) {
     if (!read_cell(attributes.ending("r"), row_, column_))
         ++column_;
     type_ = attributes.ending("t");
-    is_result_ = in_array();
+    is_array_ = is_result_ = in_array();
     room_.give_back(growing * (value_.size() + formula_.size()));
     value_.clear();
     formula_.clear();
@@ -82,7 +82,8 @@ void XlsxSheet::open_cell(Attributes const& attributes) {
 
 void XlsxSheet::open_formula(Attributes const& attributes) {
     is_result_ = true;
-    if (attributes.ending("t") == "array")
+    is_array_ = is_array_ || attributes.ending("t") == "array";
+    if (is_array_)
         if (auto const area = corners_in(attributes.ending("ref"))) {
             room_.take(2 * sizeof(Area));
             arrays_.push_back({area->top, area->left, area->bottom, area->right});
@@ -111,7 +112,7 @@ void XlsxSheet::text(std::string_view letters) {
 
 void XlsxSheet::close_cell() {
     std::string const whole = all_ && is_result_ ? formula() : std::string();
-    sink_.cell({{sheet_, row_, column_}, value(), is_result_, whole});
+    sink_.cell({{sheet_, row_, column_}, value(), is_result_, whole, false, false, is_array_});
 }
 
 /// The formula of the cell, also where only another cell holds it.

@@ -42,7 +42,7 @@ private:
     CellSink& sink_;
     bool const all_;
     int row_ = -1, column_ = -1;
-    bool is_result_ = false, has_value_ = false;
+    bool is_result_ = false, is_array_ = false, has_value_ = false;
     enum class In { nothing, value, formula } in_ = In::nothing;
     std::string type_, value_, formula_, shared_; // shared_: the number of the formula, empty: its own
     std::vector<Area> arrays_;

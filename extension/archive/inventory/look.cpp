@@ -4,8 +4,8 @@
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/moved.hpp"
 #include "extension/formulas/our_functions.hpp"
+#include "extension/formulas/plain.hpp"
 #include "extension/formulas/recognition/recognised.hpp"
-#include "extension/formulas/rewriting.hpp"
 
 #include <algorithm>
 #include <unordered_map>
@@ -24,24 +24,6 @@ std::string const* label_in(ContentCell const* cell) {
     auto const* const text = cell == nullptr || cell->is_result ? nullptr : std::get_if<std::string>(&cell->value);
     bool const may_be = text != nullptr && text->size() <= longest_label && !reads_as_entry(*text);
     return may_be && !word_key(*text).empty() ? text : nullptr;
-}
-
-/// Without what only files have: =B2*4.186 for of:=[.B2]*4.186.
-std::string as_typed(std::string_view formula) {
-    return formulas::as_shown(
-        formulas::rewritten(formula, [](formulas::Token const& token) -> std::optional<std::string> {
-            if (token.kind == formulas::TokenKind::start)
-                return "=";
-            if (token.kind != formulas::TokenKind::reference || !token.text.starts_with('['))
-                return std::nullopt;
-            std::string text(token.text.substr(1, token.text.size() - 2));
-            for (std::size_t dot = text.find('.'); dot != std::string::npos; dot = text.find('.', dot))
-                if (dot == 0 || text[dot - 1] == ':')
-                    text.erase(dot, 1);
-                else
-                    ++dot;
-            return text;
-        }));
 }
 
 class Looking {
@@ -67,6 +49,10 @@ public:
                      text != nullptr && sheet.texts.size() < most_texts && texts_++ < most_texts_of_all)
                 sheet.texts.push_back({cell.place.row, cell.place.column, *text, stands_like_value(cell.place)});
         }
+        for (auto const& [first, last] : contents_.merged())
+            if (first.sheet >= 0 && std::size_t(first.sheet) < sheets_.size() &&
+                sheets_[std::size_t(first.sheet)].merged.size() < most_texts)
+                sheets_[std::size_t(first.sheet)].merged.push_back({first.row, first.column, last.row, last.column});
         return std::move(sheets_);
     }
 
@@ -104,7 +90,7 @@ private:
             return none;
         sheet.recognised.push_back({form->function,
                                     form->form,
-                                    as_typed(cell.formula),
+                                    formulas::as_shown(formulas::plain(cell.formula)),
                                     cell_name(cell.place),
                                     {form->methods.begin(), form->methods.end()},
                                     form->is_part});

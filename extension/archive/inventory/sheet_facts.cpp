@@ -8,7 +8,7 @@ using nlohmann::json;
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetText, row, column, text, is_value)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetFormula, function, form, formula, cell, methods, is_part, cells)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetFacts, name, texts, recognised, formulas, ours)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetFacts, name, texts, recognised, formulas, ours, merged)
 
 std::string written(std::vector<SheetFacts> const& sheets) {
     std::string lines;

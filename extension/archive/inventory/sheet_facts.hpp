@@ -3,6 +3,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <array>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -28,7 +29,8 @@ struct SheetFacts {
     std::string name;
     std::vector<SheetText> texts;
     std::vector<SheetFormula> recognised;
-    std::uint64_t formulas = 0, ours = 0; // cells
+    std::uint64_t formulas = 0, ours = 0;        // cells
+    std::vector<std::array<int, 4>> merged = {}; // row, column, and the last of each
 };
 
 /// As they lie with the records: a line of JSON each.

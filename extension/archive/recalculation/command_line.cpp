@@ -31,6 +31,20 @@ void read_list(std::istream& in, char separator, std::vector<std::filesystem::pa
             inputs.emplace_back(line);
 }
 
+void read_examples(Raw const& raw, Options& options) {
+    if (raw.example.size() != raw.of.size())
+        throw std::invalid_argument("each --example needs its --of: the sheet as it was");
+    for (std::size_t at = 0; at < raw.example.size(); ++at)
+        options.examples.push_back({raw.example[at], raw.of[at]});
+    options.values_by_folder = raw.values_by_folder;
+    bool const of_an_example =
+        options.yes || options.plan || options.a_few || options.partly || !raw.values_by_folder.empty();
+    if (options.examples.empty() && of_an_example)
+        throw std::invalid_argument("--yes, --plan, --try, --partly and --values-by-folder go with --example");
+    if (!options.examples.empty() && (options.inventory || options.merge))
+        throw std::invalid_argument("--example goes with neither --inventory nor --merge");
+}
+
 Options checked(Raw raw) {
     Options options = std::move(raw.options);
     if (raw.output.empty())
@@ -45,8 +59,9 @@ Options checked(Raw raw) {
         (!raw.collect.empty() || !raw.set.empty() || options.values || options.dry_run || options.check))
         throw std::invalid_argument("--inventory only reads: --check, --collect, --set, --values and --dry-run go with "
                                     "a recalculation");
-    if (!raw.same_words.empty() && !options.inventory && !options.merge)
-        throw std::invalid_argument("--same-words goes with --inventory");
+    read_examples(raw, options);
+    if (!raw.same_words.empty() && !options.inventory && !options.merge && options.examples.empty())
+        throw std::invalid_argument("--same-words goes with --inventory and --example");
     options.same_words = raw.same_words;
     options.base = raw.base;
     options.package = raw.package.empty() ? usual_package() : std::filesystem::path(raw.package);

@@ -26,10 +26,12 @@ bool calls_ours(std::string const& formula) {
 } // namespace
 
 Comparison compare(office::Document const& workbook, StoredResults const& stored, std::set<Place> const& set,
-                   Places const& places) {
+                   Places const& places, Numbers* numbers) {
     Comparison all;
     visit_formulas(workbook, [&](Place const& place, Value const& after, Formula const& formula) {
         ++all.tally.formulas;
+        if (auto const* const number = std::get_if<double>(&after); number != nullptr && numbers != nullptr)
+            (*numbers)[place] = *number;
         all.tally.ours += calls_ours(formula()) ? 1 : 0;
         Stored const* const found = stored.find(place);
         Stored before = found != nullptr ? *found : Stored{place, {}, false};

@@ -6,6 +6,7 @@
 #include "extension/archive/recalculation/tally.hpp"
 #include "extension/office/document.hpp"
 
+#include <map>
 #include <set>
 #include <vector>
 
@@ -16,8 +17,11 @@ struct Comparison {
     Tally tally;
 };
 
+/// Numbers that formula cells show.
+using Numbers = std::map<Place, double>;
+
 /// Compares the results that a file held with those that its workbook has now. `set`: cells that got another content.
 Comparison compare(office::Document const& workbook, StoredResults const& stored, std::set<Place> const& set,
-                   Places const& places);
+                   Places const& places, Numbers* numbers = nullptr);
 
 } // namespace hearthcell::archive

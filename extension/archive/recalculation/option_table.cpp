@@ -27,6 +27,10 @@ char const* const footer = R"(In the output folder:
   layouts.csv    with --inventory: which layouts the sheets have, and in what they differ
   formulas.csv   with --inventory: hand-written formulas, and the functions that take their place
   same-words.txt with --inventory: labels that may mean the same
+  carried.csv    with --example: what is carried, and what is not
+  constants.csv  with --example: values that go into every sheet
+  pairs.csv      with --example: old results, and the new cells over or beside them
+  read.csv       with --example: lowest, median, highest value that each argument read; what is ten times off
   summary.txt    what is also printed at the end
   summary.ods    the same and more on pages to be looked at and printed, with charts
   .hearthcell-archive  what is finished: the same command goes on where it was stopped
@@ -38,6 +42,7 @@ Examples:
   hearthcell-archive 2018 2019 --output check --dry-run --collect efficiency,Summary.C7
   hearthcell-archive 2019 --output check --dry-run --check
   hearthcell-archive old-sheets --inventory --output inventory
+  hearthcell-archive old-sheets --example new.ods --of old-sheets/2014/run.ods --try --output trial
   hearthcell-archive --merge /mnt/one/out /mnt/two/out --output joined
   find results -name '*2019*' -print0 | hearthcell-archive --null --output o --set calorific_value=18.2
 )";
@@ -76,9 +81,32 @@ void describe(CLI::App& app, Raw& raw) {
     app.add_flag("--inventory", options.inventory,
                  "Recalculates nothing, but says which layouts the sheets have and what their hand-written formulas "
                  "compute: layouts.csv, formulas.csv. For old sheets without functions of ours");
-    app.add_option("--same-words", raw.same_words,
-                   "With --inventory: words that mean the same on labels, a line 'word = word' for each pair; "
-                   "same-words.txt in the output of an inventory proposes some")
+    app.add_option(
+           "--example", raw.example,
+           "An old sheet into which functions were typed, over its formulas or beside them. The same is done on "
+           "every sheet with the same labels. Repeatable, each with its --of")
+        ->type_name("NEW")
+        ->allow_extra_args(false);
+    app.add_option("--of", raw.of, "That sheet as it was: what differs in NEW is carried")
+        ->type_name("OLD")
+        ->allow_extra_args(false);
+    app.add_flag("--plan", options.plan,
+                 "With --example: says only what would be carried (carried.csv, constants.csv, pairs.csv)");
+    app.add_flag("--yes", options.yes,
+                 "With --example: the constants that go into every sheet, and what no sheet shows, are right");
+    app.add_flag("--try", options.a_few,
+                 "With --example: only five workbooks that it fits, the oldest, the newest and three between");
+    app.add_flag("--partly", options.partly,
+                 "With --example: also sheets that it fits only in a part get what fits; the rest is listed");
+    app.add_option(
+           "--values-by-folder", raw.values_by_folder,
+           "With --example: other values of its constants, a line 'folder,argument,value' for each folder, year "
+           "or workbook")
+        ->type_name("FILE");
+    app.add_option(
+           "--same-words", raw.same_words,
+           "With --inventory or --example: words that mean the same on labels, a line 'word = word' for each pair; "
+           "same-words.txt in the output of an inventory proposes some")
         ->type_name("FILE");
     app.add_flag(
         "--merge", options.merge,

@@ -25,6 +25,12 @@ struct Options {
     std::vector<std::string> collect;
     std::vector<Assignment> set;
     std::filesystem::path same_words; // of an inventory: a file; may be empty
+    struct ExamplePair {
+        std::filesystem::path now, old;
+    };
+    std::vector<ExamplePair> examples;      // --example, --of
+    std::filesystem::path values_by_folder; // may be empty
+    bool yes = false, plan = false, a_few = false, partly = false;
     bool null_separated = false, merge = false, summary = true, values = false, dry_run = false, check = false,
          strict = false, inventory = false, quiet = false, json = false, progress_lines = false;
 };

@@ -1,5 +1,6 @@
 #include "extension/archive/recalculation/workbook.hpp"
 
+#include "extension/archive/example/read_values.hpp"
 #include "extension/archive/files/shown.hpp"
 #include "extension/archive/links/clean.hpp"
 #include "extension/archive/recalculation/comparison.hpp"
@@ -103,10 +104,41 @@ std::set<Place> set_all(Document const& workbook, Options const& options, std::v
     return places;
 }
 
+std::set<Place> carry_all(Document const& workbook, Format format, Carrying const& carrying, Outcome& outcome) {
+    Plan& plan = carrying.planned.plan;
+    CarriedInto into = carry(workbook, format, plan, carrying.formats);
+    outcome.carried = {into.formulas, into.sheets};
+    outcome.problems.insert(outcome.problems.end(), plan.problems.begin(), plan.problems.end());
+    return std::move(into.cells);
+}
+
+/// What the carried formulas read, by their arguments.
+std::vector<ReadOutcome> read_by(PlannedWorkbook const& planned, Numbers const& numbers) {
+    std::function<std::optional<double>(Place const&)> const value = [&](Place const& place) -> std::optional<double> {
+        if (auto const known = numbers.find(place); known != numbers.end())
+            return known->second;
+        ContentCell const* const cell = planned.contents.find(place);
+        auto const* const number = cell == nullptr || cell->is_result ? nullptr : std::get_if<double>(&cell->value);
+        return number == nullptr ? std::nullopt : std::optional(*number);
+    };
+    std::vector<ReadArgument> all;
+    for (Fit const& fit : planned.plan.fits)
+        for (Writing const& writing : fit.writings)
+            if (writing.is_formula)
+                add_read(writing.text, writing.place, planned.seen->reads(), value, all);
+    std::vector<ReadOutcome> read;
+    for (ReadArgument& one : all) {
+        std::ranges::sort(one.values);
+        read.push_back({one.function, one.argument, one.values.size(), one.values.front(),
+                        one.values[one.values.size() / 2], one.values.back()});
+    }
+    return read;
+}
+
 } // namespace
 
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
-                         std::string const& edition) {
+                         std::string const& edition, Carrying const* carrying) {
     Outside outside(copy.file.parent_path());
     Room room(Room::for_workbooks_up_to(options.size_limit << 20));
     if (copy.stored) // else it is encrypted, and cannot be opened either
@@ -117,10 +149,15 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
 
     Recalculated result;
     Outcome& outcome = result.outcome;
-    auto const set = set_all(workbook, options, outcome.problems);
+    auto set = set_all(workbook, options, outcome.problems);
+    if (carrying != nullptr)
+        set.merge(carry_all(workbook, copy.format, *carrying, outcome));
     workbook.recalculate();
+    Numbers numbers;
     Comparison comparison =
-        compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path(), &outside});
+        compare(workbook, stored, set, {copy.file.parent_path(), copy.original.parent_path(), &outside}, &numbers);
+    if (carrying != nullptr)
+        outcome.read = read_by(carrying->planned, numbers);
     add_problems(workbook, comparison, outside, outcome.problems);
     outcome.tally = std::move(comparison.tally);
     result.changes = std::move(comparison.changes);

@@ -2,6 +2,7 @@
 // One workbook from opening to saving, in an office.
 
 #include "extension/archive/files/format.hpp"
+#include "extension/archive/recalculation/carrying.hpp"
 #include "extension/archive/recalculation/options.hpp"
 #include "extension/archive/recalculation/outcome.hpp"
 #include "extension/office/office.hpp"
@@ -19,6 +20,12 @@ struct PrivateCopy {
     std::optional<StoredResults> stored; // nothing: only the office can read them
 };
 
+/// What the examples of a run put into a workbook.
+struct Carrying {
+    PlannedWorkbook& planned;
+    ExampleFormats const& formats;
+};
+
 struct Recalculated {
     Outcome outcome;
     std::vector<Change> changes; // in the order of the cells
@@ -27,6 +34,6 @@ struct Recalculated {
 
 /// Opens, sets, recalculates, compares, collects and saves beside the copy.
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
-                         std::string const& edition);
+                         std::string const& edition, Carrying const* carrying = nullptr);
 
 } // namespace hearthcell::archive

@@ -40,6 +40,8 @@ void add_to_list(std::filesystem::path const& list, std::string const& name) {
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Collected, value, unit, found)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckRemark, sheet, cell, function, value, sentence, effect)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CarriedOutcome, formulas, sheets)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ReadOutcome, function, argument, values, lowest, median, highest)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CheckOutcome, runs, clean, all, remarks)
 
 void to_json(json& out, Finished const& finished) {
@@ -53,6 +55,10 @@ void to_json(json& out, Finished const& finished) {
         out["collected"] = finished.collected;
     if (finished.check.runs > 0 || finished.check.all > 0)
         out["check"] = finished.check;
+    if (finished.carried.sheets > 0)
+        out["carried"] = finished.carried;
+    if (!finished.read.empty())
+        out["read"] = finished.read;
     out["rows_size"] = finished.rows_size;
     out["source"] = finished.source;
     if (finished.copy_size)
@@ -69,6 +75,10 @@ void from_json(json const& in, Finished& finished) {
         in["collected"].get_to(finished.collected);
     if (in.contains("check"))
         in["check"].get_to(finished.check);
+    if (in.contains("carried"))
+        in["carried"].get_to(finished.carried);
+    if (in.contains("read"))
+        in["read"].get_to(finished.read);
     in.at("rows_size").get_to(finished.rows_size);
     in.at("source").get_to(finished.source);
     if (in.contains("copy_size"))

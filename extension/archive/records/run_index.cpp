@@ -29,7 +29,9 @@ IndexWriter::IndexWriter(std::filesystem::path const& output, RunFacts const& fa
                                          {"options", facts.key_of_options},
                                          {"collect", facts.collect},
                                          {"check", facts.check},
-                                         {"inventory", facts.inventory}}));
+                                         {"inventory", facts.inventory},
+                                         {"example", facts.example},
+                                         {"confirmed", facts.confirmed}}));
 }
 
 void IndexWriter::add(RunEntry const& entry) {
@@ -58,7 +60,9 @@ IndexReader::IndexReader(std::filesystem::path const& output)
              header.at("collect").get<std::vector<std::string>>(),
              base,
              header.value("check", false),
-             header.value("inventory", false)};
+             header.value("inventory", false),
+             header.value("example", false),
+             header.value("confirmed", std::string())};
 }
 
 std::optional<RunEntry> IndexReader::next() {

@@ -20,6 +20,8 @@ struct RunFacts {
     std::filesystem::path base; // that the paths in the reports are relative to
     bool check = false;         // whether the workbooks were checked
     bool inventory = false;     // else a recalculation
+    bool example = false;       // whether one was carried
+    std::string confirmed = {}; // what was said of its constants
 };
 
 /// A line of the reports, in the order of the files.

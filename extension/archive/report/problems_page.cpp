@@ -51,6 +51,13 @@ std::string advice(Reason reason) {
         return "It looks like a number, but formulas see a text: they pass over it, or fail.";
     case Reason::stored_errors:
         return "The file holds errors as results of formulas.";
+    case Reason::another_layout:
+        return "The example does not fit a sheet of it: see the detail. An example of its own, --same-words or "
+               "--partly.";
+    case Reason::left_as_it_was:
+        return "Cells hold something else than in the example's old sheet: a note, another formula, a typed result.";
+    case Reason::not_carried:
+        return "A part of the example was not carried; see the detail.";
     }
     return {};
 }

@@ -25,6 +25,8 @@ Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, Sam
       problems_(output / "problems.csv"), remarks_(output / "remarks.csv") {
     summary_.edition = facts.edition;
     summary_.remarks.asked = facts.check;
+    summary_.example.asked = facts.example;
+    summary_.example.confirmed = facts.confirmed;
     remarks_.add(csv_row({"file", "sheet", "cell", "function", "value", "remark", "effect"}));
     if (facts.inventory)
         inventory_.emplace(same_words);
@@ -43,6 +45,7 @@ Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, Sam
 void Reports::finished(std::string const& relative, RunPlace const& place, Finished const& finished) {
     ++summary_.workbooks;
     summary_.add(finished);
+    read_.add(relative, finished.read);
     Origin const origin{relative, (finished.copy_size ? place.output : place.base) / relative};
     findings_.workbook(origin, finished);
     for (Problem const& problem : finished.problems)
@@ -110,6 +113,7 @@ void Reports::list(std::string const& file, Problem const& problem) {
 }
 
 void Reports::complete() {
+    summary_.example.odd = read_.oddities();
     for (std::string const& name : names_nowhere(summary_))
         list(name, {Reason::nowhere, "no workbook has a cell or name that is called so", 1});
     if (!inventory_)
@@ -142,6 +146,13 @@ void Reports::put_in_place() {
         remarks_.put_in_place();
     else
         std::filesystem::remove(output_ / "remarks.csv");
+    if (summary_.example.asked) {
+        ReportFile read(output_ / "read.csv");
+        read.add(read_.csv());
+        read.put_in_place();
+    } else
+        for (char const* report : {"read.csv", "carried.csv", "constants.csv", "pairs.csv"}) // of an earlier run
+            std::filesystem::remove(output_ / report);
     problems_.put_in_place();
     ReportFile text(output_ / "summary.txt");
     text.add(text_of(summary_));

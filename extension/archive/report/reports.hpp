@@ -4,6 +4,7 @@
 #include "extension/archive/records/report_file.hpp"
 #include "extension/archive/records/run_index.hpp"
 #include "extension/archive/report/inventory_report.hpp"
+#include "extension/archive/report/read_report.hpp"
 #include "extension/archive/report/summary.hpp"
 
 #include <optional>
@@ -52,6 +53,7 @@ private:
     ReportFile collected_, problems_, remarks_;
     std::optional<std::system_error> no_changes_;
     std::optional<InventoryReport> inventory_;
+    ReadReport read_;
 };
 
 } // namespace hearthcell::archive

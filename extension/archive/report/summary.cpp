@@ -9,6 +9,7 @@
 #include <array>
 #include <cstdio>
 #include <set>
+#include <sstream>
 
 namespace hearthcell::archive {
 namespace {
@@ -80,6 +81,17 @@ void say_joined(Summary const& summary, std::vector<std::string>& lines) {
                         " in more than one of the joined runs and counted once");
 }
 
+void say_carried(ExampleCounts const& example, std::vector<std::string>& lines) {
+    lines.push_back("Carried: " + counted(example.formulas, "formula", "formulas") + " into " +
+                    counted(example.sheets, "sheet", "sheets") + " of " +
+                    counted(example.workbooks, "workbook", "workbooks") +
+                    "; what was not is among the problems, what was read in read.csv");
+    std::istringstream confirmed(example.confirmed);
+    for (std::string line; std::getline(confirmed, line);)
+        lines.push_back("Taken for granted: " + line.substr(std::min(line.find_first_not_of(' '), line.size())));
+    lines.insert(lines.end(), example.odd.begin(), example.odd.end());
+}
+
 std::vector<std::string> opening_lines(Summary const& summary, InventoryCounts const& found) {
     std::uint64_t recognised = 0;
     for (auto const& [function, cells] : found.recognised)
@@ -114,6 +126,9 @@ void Summary::add(Finished const& finished) {
     with_ours += finished.tally.ours > 0 ? 1 : 0;
     copies += finished.copy_size ? 1 : 0;
     tally.add(finished.tally);
+    example.formulas += finished.carried.formulas;
+    example.sheets += finished.carried.sheets;
+    example.workbooks += finished.carried.sheets > 0 ? 1 : 0;
     remarks.runs += finished.check.runs;
     remarks.clean += finished.check.clean;
     remarks.remarks += finished.check.all;
@@ -159,6 +174,8 @@ std::vector<std::string> opening_lines(Summary const& summary) {
     if (tally.without_result > 0)
         second += "; " + std::to_string(tally.without_result) + " were saved without a result";
     std::vector<std::string> lines{what_was_found(summary), first, second};
+    if (summary.example.asked)
+        say_carried(summary.example, lines);
     if (summary.remarks.asked)
         lines.push_back(words_of(summary.remarks));
     say_joined(summary, lines);
@@ -197,6 +214,12 @@ nlohmann::json json_of(Summary const& summary) {
                          {"clean", summary.remarks.clean},
                          {"remarks", summary.remarks.remarks},
                          {"workbooks", summary.remarks.workbooks}};
+    if (summary.example.asked)
+        json["example"] = {{"formulas", summary.example.formulas},
+                           {"sheets", summary.example.sheets},
+                           {"workbooks", summary.example.workbooks},
+                           {"confirmed", summary.example.confirmed},
+                           {"odd", summary.example.odd}};
     if (summary.inventory)
         json["inventory"] = {{"sheets", summary.inventory->sheets},
                              {"layouts", summary.inventory->layouts},

@@ -19,6 +19,14 @@ struct CheckCounts {
 /// In a sentence.
 std::string words_of(CheckCounts const& counts);
 
+/// How much of an example was carried.
+struct ExampleCounts {
+    bool asked = false;
+    std::uint64_t formulas = 0, sheets = 0, workbooks = 0;
+    std::string confirmed;        // what was said of constants and of what no sheet shows, a line each
+    std::vector<std::string> odd; // of what was read
+};
+
 /// What an inventory found.
 struct InventoryCounts {
     std::size_t sheets = 0, layouts = 0;
@@ -37,6 +45,7 @@ struct Summary {
     std::size_t in_several_runs = 0; // workbooks, of runs that were joined
     Tally tally;
     CheckCounts remarks;
+    ExampleCounts example;
     std::map<std::string, std::size_t> problems;                // by reason
     std::vector<std::pair<std::string, std::size_t>> collected; // name and in how many workbooks it was found
     std::vector<CollectedColumn> collected_columns;

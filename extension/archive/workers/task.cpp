@@ -64,11 +64,30 @@ std::string words_of(Options const& options) {
     add(options.inventory ? "inventory" : options.values ? "values" : options.dry_run ? "dry" : "copies");
     if (options.check)
         add("check");
+    for (Options::ExamplePair const& pair : options.examples)
+        add("example " + hash_of_file(pair.now) + " of " + hash_of_file(pair.old));
+    if (options.partly)
+        add("partly");
+    if (!options.examples.empty())
+        for (std::filesystem::path const& file : {options.same_words, options.values_by_folder})
+            add(file.empty() ? "" : hash_of_file(file));
     add(std::to_string(options.size_limit));
     return text;
 }
 
 } // namespace
+
+/// With an example a result depends on the labels of its sheets, which the other workbooks tell.
+std::string Task::key(std::size_t workbook, std::string const& hash_of_content) const {
+    if (!examples || workbook >= examples->labels.size())
+        return key(hash_of_content);
+    std::string all;
+    for (auto const* const sheets : {&examples->labels[workbook], &examples->labels_of_old})
+        for (auto const& sheet : *sheets)
+            for (Label const& label : sheet)
+                all += std::to_string(label.row) + ' ' + std::to_string(label.column) + ' ' + label.key + '\n';
+    return key(hash_of_content + hash_of(all));
+}
 
 Task make_task(Options options) {
     Task task;

@@ -102,7 +102,7 @@ private:
             Format const format = format_of(input.source).value();
             PrivateCopy copy{bench_ / ("workbook" + std::string(ending(format))), input.source, format, {}};
             Copied const original = reading(number, [&] { return copy_and_hash(input.source, copy.file, largest()); });
-            std::string const key = task_.key(original.hash);
+            std::string const key = task_.key(number, original.hash);
             if (auto known = records_.find(input.relative, key))
                 return *known;
             return do_it(number, copy, original, key);
@@ -122,7 +122,10 @@ private:
         Recalculated result;
         try {
             copy.stored = reading(number, [&] { return inspect(copy.file, copy.format, largest()); });
-            result = in_office(number, copy);
+            std::unique_ptr<PlannedWorkbook> planned;
+            if (task_.examples && copy.stored)
+                planned = reading(number, [&] { return planned_workbook(number, copy); });
+            result = in_office(number, copy, planned.get());
         } catch (Trouble const& trouble) {
             if (may_pass(trouble.reason))
                 throw;
@@ -151,15 +154,38 @@ private:
             looked.problems.push_back({trouble.reason, trouble.what()});
         }
         std::string const facts = written(looked.sheets);
-        Finished const finished{{{}, std::move(looked.problems), {}, {}}, key, {}, facts.size(), original.state};
+        Finished const finished{
+            {{}, std::move(looked.problems), {}, {}, {}, {}}, key, {}, facts.size(), original.state};
         records_.keep(task_.inputs.workbooks.at(number).relative, finished, facts);
         return finished;
     }
 
-    Recalculated in_office(std::size_t number, PrivateCopy const& copy) {
+    std::unique_ptr<PlannedWorkbook> planned_workbook(std::size_t number, PrivateCopy const& copy) {
+        ExampleSet const& examples = *task_.examples;
+        auto planned = std::make_unique<PlannedWorkbook>(largest());
+        read_contents(copy.file, copy.format, largest(), planned->room, planned->contents);
+        auto const& labels = examples.labels.at(number);
+        if (!are_labels_of(planned->contents, labels)) {
+            planned->plan.problems.push_back({Reason::not_carried, "it could not be looked at, or was changed since"});
+            return planned;
+        }
+        planned->seen.emplace(planned->contents, labels, examples.same);
+        planned->plan = plan_for(examples, task_.inputs.workbooks.at(number).relative, *planned->seen);
+        return planned;
+    }
+
+    Recalculated in_office(std::size_t number, PrivateCopy const& copy, PlannedWorkbook* planned) {
         Recalculated result;
-        with_office(task_.options.time_limit, number,
-                    [&](office::Office& office) { result = recalculate(office, copy, task_.options, task_.edition); });
+        with_office(task_.options.time_limit, number, [&](office::Office& office) {
+            if (planned == nullptr) {
+                result = recalculate(office, copy, task_.options, task_.edition);
+                return;
+            }
+            if (!formats_)
+                formats_ = formats_of(office, *task_.examples, bench_ / "example", largest());
+            Carrying const carrying{*planned, *formats_};
+            result = recalculate(office, copy, task_.options, task_.edition, &carrying);
+        });
         return result;
     }
 
@@ -210,6 +236,7 @@ private:
     Records records_;
     Watchdog watchdog_;
     WarmOffice office_;
+    std::optional<ExampleFormats> formats_; // of the run's examples, read once
 };
 
 /// Clearing up is the scheduler's, who can do it even when a worker is killed; unless it is itself no more.

@@ -247,31 +247,5 @@ TEST(Correspondence, OfARowOfUnitsBelowTheHeadingsIsRefused) {
     EXPECT_EQ(std::get<Where>(Correspondence(after, after).of(Where(4, 0))), Where(4, 0));
 }
 
-std::string carried(std::string const& formula, Form const& old, Form const& now) {
-    LabelledSheet const before = old.sheet(), after = now.sheet();
-    auto const result = Correspondence(before, after).of(formula);
-    auto const* const refused = std::get_if<Refused>(&result);
-    return refused != nullptr ? "refused: " + refused->why : std::get<std::string>(result);
-}
-
-TEST(Correspondence, CarriesFormulasWithAllTheyRead) {
-    Form const old{fields_of(8), {}};
-    Form now = old;
-    now.fields.insert(now.fields.begin() + 2, {-1, "Lid", ""});
-    std::swap(now.fields[7], now.fields[8]); // end and wood
-    EXPECT_EQ(carried("=4.186*(B6-B5)*(B9-B8)", old, now), "=4.186*(B7-B6)*(B11-B9)");
-    EXPECT_EQ(carried("=STOVE.BOILINGPOINT($B$3;1013)", old, now), "=STOVE.BOILINGPOINT($B$3;1013)");
-    EXPECT_EQ(carried("=SUM(B3:B4)", old, now), "=SUM(B3:B4)");
-    EXPECT_EQ(carried("=SUM(B4:B5)", old, now), "refused: B4:B5 is no longer in one piece");
-    EXPECT_EQ(carried("=B3*Other.B4", old, now), "refused: Other.B4 is on another sheet");
-    EXPECT_EQ(carried("=B3*cp", old, now), "refused: cp cannot be carried");
-    EXPECT_EQ(carried("=B3*B:B", old, now), "refused: B:B is a whole row or column");
-    EXPECT_EQ(carried("=B3*F90", old, now), "refused: F90: no label names it");
-    now.fields[0].word = "Height";
-    EXPECT_EQ(carried("=B4*B3", old, now), "refused: B3: 'Altitude' is not on this sheet");
-    now.fields[1].unit = "K";
-    EXPECT_EQ(carried("=B4*2", old, now), "refused: B4: its unit is 'K', not '°C'");
-}
-
 } // namespace
 } // namespace hearthcell::tests::archive

@@ -1,0 +1,35 @@
+#pragma once
+// Numbers and words that stand in carried formulas as such: they go into every sheet, and so have to be confirmed.
+
+#include "extension/archive/example/example.hpp"
+
+namespace hearthcell::archive {
+
+struct Constant {
+    std::string function;  // of ours, without STOVE.; empty: it stands in none
+    std::string argument;  // by its name; of a longer one with the argument itself
+    std::string value;     // as it is written there
+    bool is_whole = false; // it is all of the argument
+    std::size_t start = 0; // in the formula
+};
+std::vector<Constant> constants_in(std::string_view formula);
+
+/// What no sheet shows, and a carried formula takes for granted: the meter's basis, net or gross, the lid.
+struct Assumption {
+    std::string function, argument, holds;
+};
+std::vector<Assumption> assumptions_of(std::string_view formula);
+
+/// Another value of a constant for some workbooks: a line of --values-by-folder.
+struct OtherValue {
+    std::string where; // a folder, a year or a workbook
+    std::string argument, value;
+};
+/// Lines of folder,argument,value. Throws std::exception.
+std::vector<OtherValue> other_values_in(std::filesystem::path const& file);
+
+/// The formula with the values for a workbook: of several that hold for it the one that says most exactly where.
+std::string with_other_values(std::string_view formula, std::vector<OtherValue> const& values,
+                              std::string const& relative);
+
+} // namespace hearthcell::archive

@@ -1,0 +1,236 @@
+#include "extension/archive/example/example.hpp"
+
+#include "extension/archive/files/problem.hpp"
+#include "extension/archive/files/shown.hpp"
+#include "extension/formulas/moved.hpp"
+#include "extension/formulas/plain.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace hearthcell::archive {
+namespace {
+
+using Where = LabelledSheet::Where;
+
+bool is_formula(ContentCell const* cell) {
+    return cell != nullptr && cell->is_result;
+}
+
+std::string shown_in(ContentCell const* cell) {
+    if (cell == nullptr)
+        return {};
+    return cell->is_result ? formulas::plain(cell->formula) : written(cell->value);
+}
+
+bool is_same_number(double one, double other) {
+    return std::abs(one - other) <= 1e-14 * std::max(std::abs(one), std::abs(other));
+}
+
+/// Two formats may write the same in other ways.
+bool is_same(ContentCell const* before, ContentCell const* after) {
+    if (before == nullptr || after == nullptr)
+        return before == after;
+    if (before->is_result != after->is_result)
+        return false;
+    if (before->is_result)
+        return before->formula.empty() || after->formula.empty() ||
+               formulas::comparable(before->formula) == formulas::comparable(after->formula);
+    auto const *const number = std::get_if<double>(&before->value), *const other = std::get_if<double>(&after->value);
+    if (number != nullptr && other != nullptr)
+        return is_same_number(*number, *other);
+    return written(before->value) == written(after->value);
+}
+
+/// Why a difference is not carried; empty where it is.
+std::string why_not_carried(ContentCell const* before, ContentCell const* after) {
+    if (after == nullptr)
+        return "what was cleared is not carried";
+    if (!after->is_result) {
+        if (!std::holds_alternative<std::string>(after->value))
+            return "numbers are not carried: type them into the formula";
+        return before == nullptr ? "" : "a word that replaces something is not carried";
+    }
+    if (after->formula.empty() || after->is_array)
+        return "a formula of an array is not carried";
+    if (before == nullptr)
+        return {};
+    if (!before->is_result)
+        return "it stands over what was typed, not over a formula, and is not carried";
+    return before->formula.empty() || before->is_array ? "it stands over a formula that cannot be compared" : "";
+}
+
+/// The nearest old result in its row, with nothing but words between; else the one above it.
+std::optional<Place> result_beside(SeenWorkbook const& old, Place const& place) {
+    auto const looked_at = [&](Place const& at) -> std::optional<bool> { // nothing: look further
+        ContentCell const* const cell = old.cell(at);
+        if (cell == nullptr || (!cell->is_result && std::holds_alternative<std::string>(cell->value)))
+            return std::nullopt;
+        return cell->is_result && !cell->formula.empty() && !cell->is_array;
+    };
+    constexpr int furthest = 12;
+    for (int by = 1; by <= furthest && by <= place.column; ++by)
+        if (auto const is_result = looked_at({place.sheet, place.row, place.column - by}))
+            return *is_result ? std::optional(Place{place.sheet, place.row, place.column - by}) : std::nullopt;
+    for (int by = 1; by <= furthest && by <= place.row; ++by)
+        if (auto const is_result = looked_at({place.sheet, place.row - by, place.column}))
+            return *is_result ? std::optional(Place{place.sheet, place.row - by, place.column}) : std::nullopt;
+    return std::nullopt;
+}
+
+template <class Cells> std::vector<Place> same_in(SeenWorkbook const& workbook, Place const& cell, Cells const& cells) {
+    ContentCell const* const first = workbook.cell(cell);
+    if (!is_formula(first) || first->formula.empty())
+        return {cell};
+    std::string const wanted = formulas::seen_from(cell, formulas::plain(first->formula));
+    std::vector<Place> same;
+    for (ContentCell const* const one : cells)
+        if (one->is_result && !one->formula.empty() &&
+            formulas::seen_from(one->place, formulas::plain(one->formula)) == wanted)
+            same.push_back(one->place);
+    return same;
+}
+
+} // namespace
+
+std::vector<Place> same_down(SeenWorkbook const& workbook, Place const& cell) {
+    auto const label = [&](Place const& of) { return workbook.sheet(cell.sheet).above({of.row, of.column}); };
+    auto const above = label(cell);
+    std::vector<Place> same = same_in(workbook, cell, workbook.column(cell.sheet, cell.column));
+    std::erase_if(same, [&](Place const& one) {
+        auto const other = label(one);
+        return other.has_value() != above.has_value() || (above && other->where != above->where);
+    });
+    return same;
+}
+
+std::vector<Place> same_to_the_right(SeenWorkbook const& workbook, Place const& cell) {
+    return same_in(workbook, cell, workbook.row(cell.sheet, cell.row));
+}
+
+Example::Example(std::filesystem::path now, std::filesystem::path old, std::uint64_t largest,
+                 std::vector<std::vector<Label>> const& labels, SameWords const& same)
+    : now_file(std::move(now)), old_file(std::move(old)), room_(Room::for_workbooks_up_to(largest)),
+      old_contents_(room_), now_contents_(room_) {
+    auto const read = [&](std::filesystem::path const& file, Contents& contents) {
+        auto const format = format_of(file);
+        if (!format)
+            throw std::invalid_argument(shown(file.string()) + " is no workbook of a known kind");
+        try {
+            read_contents(file, *format, largest, room_, contents);
+        } catch (Trouble const& trouble) {
+            throw std::invalid_argument(shown(file.string()) + " cannot be read: " + trouble.what());
+        }
+    };
+    read(old_file, old_contents_);
+    read(now_file, now_contents_);
+    old_.emplace(old_contents_, labels, same);
+    now_.emplace(now_contents_, std::vector<std::vector<Label>>(), same);
+    for (int sheet = 0; sheet < int(old_->size()); ++sheet)
+        if (int const other = now_->number_of(old_->name(sheet)); other >= 0)
+            compare(sheet, other);
+}
+
+void Example::compare(int sheet, int sheet_now) {
+    std::set<Where> cells;
+    for (auto const& [workbook, number] : {std::pair(&*old_, sheet), std::pair(&*now_, sheet_now)})
+        for (ContentCell const& cell : workbook->contents().cells())
+            if (cell.place.sheet == number)
+                cells.insert({cell.place.row, cell.place.column});
+    ExampleSheet found{sheet, {}, {}};
+    for (auto const& [row, column] : cells)
+        compare({sheet, row, column}, old_->cell({sheet, row, column}), now_->cell({sheet_now, row, column}), found);
+    drop_what_reads_numbers(found);
+    if (!found.formulas.empty() || !found.words.empty())
+        sheets_.push_back(std::move(found));
+}
+
+void Example::compare(Place const& place, ContentCell const* before, ContentCell const* after, ExampleSheet& sheet) {
+    if (is_same(before, after))
+        return;
+    Difference difference{place.sheet,      {place.row, place.column}, is_formula(after) ? "formula" : "word",
+                          shown_in(before), shown_in(after),           why_not_carried(before, after)};
+    if (difference.note.empty() && is_formula(after))
+        add_formula(place, before, difference.after, sheet);
+    else if (difference.note.empty())
+        sheet.words.push_back({difference.cell, difference.after});
+    else if (!is_formula(after) && (after == nullptr || !std::holds_alternative<std::string>(after->value)))
+        difference.kind = "number";
+    differences_.push_back(std::move(difference));
+}
+
+/// Formulas that are the same down a column of results, or along a row of them, are one.
+void Example::add_formula(Place const& place, ContentCell const* before, std::string text, ExampleSheet& sheet) {
+    ExampleFormula formula{{place.row, place.column}, std::move(text), {}, {}, before != nullptr, false, false};
+    auto const result = formula.is_over ? std::optional(place) : result_beside(*old_, place);
+    if (result) {
+        std::vector<Place> const down = same_down(*old_, *result);
+        std::vector<Place> const right = down.size() > 1 ? std::vector{*result} : same_to_the_right(*old_, *result);
+        bool const is_beside = formula.is_over || result->row == place.row;
+        bool const is_below = formula.is_over || result->column == place.column;
+        formula.goes_down = is_beside && down.size() > 1;
+        formula.goes_right = is_below && right.size() > 1;
+        Place const first = formula.goes_down ? down.front() : formula.goes_right ? right.front() : *result;
+        int const rows = first.row - result->row, columns = first.column - result->column;
+        formula.cell = {place.row + rows, place.column + columns};
+        formula.text = formulas::moved(formula.text, rows, columns);
+        formula.result = Where(first.row, first.column);
+        formula.old_text = formulas::plain(old_->cell(first)->formula);
+    }
+    for (ExampleFormula const& known : sheet.formulas)
+        if (known.cell == formula.cell) {
+            if (formulas::comparable(known.text) == formulas::comparable(formula.text))
+                return;
+            throw std::invalid_argument(old_->name(place.sheet) + "." + name_of({place.row, place.column}) +
+                                        " holds another formula than the cells in line with it: which one is to be "
+                                        "carried? Type the same into all of them, or only one");
+        }
+    sheet.formulas.push_back(std::move(formula));
+}
+
+std::vector<Place> Example::read_by(ExampleSheet const& sheet) const {
+    std::vector<Place> cells;
+    for (ExampleFormula const& formula : sheet.formulas) {
+        Place const place{now_->number_of(old_->name(sheet.number)), formula.cell.first, formula.cell.second};
+        for (formulas::Range const& range : now_->reads().of(formula.text, place))
+            if (int const own = old_->number_of(now_->name(range.first.sheet)); own >= 0)
+                cells.push_back({own, range.first.row, range.first.column});
+        if (formula.is_over)
+            cells.push_back({sheet.number, formula.cell.first, formula.cell.second});
+    }
+    return cells;
+}
+
+/// A formula that reads a number which only NEW has would read nothing elsewhere.
+void Example::drop_what_reads_numbers(ExampleSheet& sheet) {
+    std::set<Where> only_here;
+    for (Difference const& one : differences_)
+        if (one.sheet == sheet.number && one.before.empty() && !one.note.empty())
+            only_here.insert(one.cell);
+    for (bool again = true; again;) {
+        again = false;
+        for (auto formula = sheet.formulas.begin(); formula != sheet.formulas.end();) {
+            Place const place{now_->number_of(old_->name(sheet.number)), formula->cell.first, formula->cell.second};
+            std::optional<Where> reads;
+            for (formulas::Range const& range : now_->reads().of(formula->text, place))
+                for (Where const& one : only_here)
+                    if (range.first.sheet == place.sheet && one.first >= range.first.row &&
+                        one.first <= range.last.row && one.second >= range.first.column &&
+                        one.second <= range.last.column)
+                        reads = one;
+            if (!reads) {
+                ++formula;
+                continue;
+            }
+            for (Difference& one : differences_)
+                if (one.sheet == sheet.number && one.cell == formula->cell)
+                    one.note = "it reads " + name_of(*reads) + ", which is not carried";
+            only_here.insert(formula->cell);
+            formula = sheet.formulas.erase(formula);
+            again = true;
+        }
+    }
+}
+
+} // namespace hearthcell::archive

@@ -1,0 +1,343 @@
+#include "extension/archive/look_first.hpp"
+
+#include "extension/archive/files/shown.hpp"
+#include "extension/archive/inventory/look.hpp"
+#include "extension/archive/inventory/words.hpp"
+#include "extension/archive/recalculation/when.hpp"
+#include "extension/archive/records/csv.hpp"
+#include "extension/archive/records/finished.hpp"
+#include "extension/archive/records/report_file.hpp"
+#include "extension/archive/workers/pool.hpp"
+#include "extension/formulas/our_functions.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fstream>
+#include <set>
+
+namespace hearthcell::archive {
+namespace {
+
+using Where = LabelledSheet::Where;
+using LabelsOfSheets = std::vector<std::vector<Label>>;
+
+/// The facts of all sheets, kept apart from the records of the recalculation.
+Task task_of_the_look(Task const& task) {
+    Task look = task;
+    look.options.inventory = true;
+    look.output = Records(task.output).folder() / "sheets";
+    look.key_of_options = "look";
+    look.examples = nullptr;
+    return look;
+}
+
+std::vector<SheetFacts> facts_of(Records const& records, std::string const& relative) {
+    std::vector<SheetFacts> sheets;
+    if (!records.find(relative))
+        return sheets;
+    std::ifstream lines(records.rows_of_changes(relative), std::ios::binary);
+    for (std::string line; std::getline(lines, line);)
+        sheets.push_back(sheet_facts_in(line));
+    return sheets;
+}
+
+/// What the labels of an old sheet say of entries on others: 'Tester' has one to its right, 'Remarks' below it.
+struct EntryPlaces {
+    std::set<std::string> rows, columns, labels; // by keys
+};
+
+EntryPlaces entry_places(SeenWorkbook const& old, int sheet) {
+    EntryPlaces places;
+    LabelledSheet const& labels = old.sheet(sheet);
+    places.labels = labels.words();
+    for (ContentCell const& cell : old.contents().cells()) {
+        Where const where{cell.place.row, cell.place.column};
+        bool const is_entry = cell.place.sheet == sheet && !cell.is_result &&
+                              std::holds_alternative<std::string>(cell.value) && !labels.is_label(where);
+        if (!is_entry)
+            continue;
+        if (auto const left = labels.to_the_left(where))
+            places.rows.insert(left->key);
+        if (auto const above = labels.above(where))
+            places.columns.insert(above->key);
+    }
+    return places;
+}
+
+/// Of a sheet that has no other like it everything seems to be a label: not what stands where an old sheet has entries.
+void drop_entries(std::vector<Label>& labels, EntryPlaces const& places) {
+    std::vector<Label> const all = labels;
+    std::erase_if(labels, [&](Label const& label) {
+        if (is_unit(label.key) || places.labels.contains(label.key))
+            return false;
+        return std::ranges::any_of(all, [&](Label const& other) {
+            bool const names_row = other.row == label.row && other.column < label.column;
+            bool const names_column = other.column == label.column && other.row < label.row;
+            return (names_row && places.rows.contains(other.key)) ||
+                   (names_column && places.columns.contains(other.key));
+        });
+    });
+}
+
+class Looking {
+public:
+    Looking(Task& task, Records const& records)
+        : task_(task), records_(records), set_(std::make_shared<ExampleSet>()), layouts_(task.same_words) {}
+
+    LookedFirst result() {
+        read_sheets();
+        find_labels();
+        read_examples();
+        refine_labels();
+        count();
+        write();
+        task_.examples = set_;
+        return std::move(looked_);
+    }
+
+private:
+    struct Sheet {
+        std::size_t workbook; // of old ones: behind those of the task
+        std::vector<std::array<int, 4>> merged;
+        std::vector<Label> labels;
+        bool is_rare = true;
+    };
+
+    void add(std::size_t workbook, std::vector<SheetFacts> sheets) {
+        for (SheetFacts& facts : sheets) {
+            layouts_.add(facts);
+            sheets_.push_back({workbook, std::move(facts.merged), {}, true});
+        }
+    }
+
+    void read_sheets() {
+        std::size_t number = 0;
+        for (Input const& input : task_.inputs.workbooks)
+            add(number++, facts_of(records_, input.relative));
+        for (Options::ExamplePair const& pair : task_.options.examples) {
+            auto const format = format_of(pair.old);
+            if (!format)
+                throw std::invalid_argument(shown(pair.old.string()) + " is no workbook of a known kind");
+            try {
+                add(number++, look_at(pair.old, *format, task_.options.size_limit << 20).sheets);
+            } catch (Trouble const& trouble) {
+                throw std::invalid_argument(shown(pair.old.string()) + " cannot be read: " + trouble.what());
+            }
+        }
+    }
+
+    void find_labels() {
+        constexpr std::size_t few = 3;
+        for (Layout& layout : layouts_.find())
+            for (std::size_t const sheet : layout.sheets) {
+                sheets_[sheet].labels = layout.labels;
+                sheets_[sheet].is_rare = layout.sheets.size() < few;
+            }
+    }
+
+    LabelsOfSheets labels_of(std::size_t workbook) const {
+        LabelsOfSheets labels;
+        auto const [first, last] = std::ranges::equal_range(sheets_, workbook, {}, &Sheet::workbook);
+        for (auto sheet = first; sheet != last; ++sheet)
+            labels.push_back(sheet->labels);
+        return labels;
+    }
+
+    void read_examples() {
+        Options const& options = task_.options;
+        set_->same = task_.same_words;
+        set_->partly = options.partly;
+        if (!options.values_by_folder.empty())
+            set_->other_values = other_values_in(options.values_by_folder);
+        std::size_t number = task_.inputs.workbooks.size();
+        for (Options::ExamplePair const& pair : options.examples) {
+            LabelsOfSheets const labels = labels_of(number++);
+            set_->examples.push_back(std::make_unique<Example>(std::filesystem::absolute(pair.now),
+                                                               std::filesystem::absolute(pair.old),
+                                                               options.size_limit << 20, labels, set_->same));
+            set_->labels_of_old.insert(set_->labels_of_old.end(), labels.begin(), labels.end());
+            if (set_->examples.back()->sheets().empty())
+                throw std::invalid_argument(shown(pair.now.string()) + " has nothing to carry that " +
+                                            shown(pair.old.string()) + " has not" + why_nothing());
+        }
+        check_other_values();
+    }
+
+    std::string why_nothing() const {
+        auto const& differences = set_->examples.back()->differences();
+        return differences.empty() ? std::string()
+                                   : ": " + name_of(differences.front().cell) + ": " + differences.front().note;
+    }
+
+    void check_other_values() const {
+        for (OtherValue const& value : set_->other_values)
+            if (!names_a_constant(value.argument))
+                throw std::invalid_argument("--values-by-folder: no carried formula has a constant as '" +
+                                            value.argument + "'");
+    }
+
+    bool names_a_constant(std::string const& argument) const {
+        for (auto const& example : set_->examples)
+            for (ExampleSheet const& sheet : example->sheets())
+                for (ExampleFormula const& formula : sheet.formulas)
+                    for (Constant const& constant : constants_in(formula.text))
+                        if (constant.is_whole && word_key(constant.argument) == word_key(argument))
+                            return true;
+        return false;
+    }
+
+    void refine_labels() {
+        std::vector<EntryPlaces> places;
+        for (auto const& example : set_->examples)
+            for (ExampleSheet const& sheet : example->sheets())
+                places.push_back(entry_places(example->old(), sheet.number));
+        for (Sheet& sheet : sheets_)
+            if (sheet.is_rare && sheet.workbook < task_.inputs.workbooks.size())
+                for (EntryPlaces const& one : places)
+                    drop_entries(sheet.labels, one);
+        for (std::size_t workbook = 0; workbook < task_.inputs.workbooks.size(); ++workbook)
+            set_->labels.push_back(labels_of(workbook));
+    }
+
+    /// On how many sheets each example may fit, by their labels alone.
+    void count() {
+        struct Wanted {
+            LabelledSheet const* sheet;
+            std::vector<Where> cells;
+        };
+        std::vector<Wanted> wanted;
+        for (auto const& example : set_->examples)
+            for (ExampleSheet const& sheet : example->sheets()) {
+                Wanted one{&example->old().sheet(sheet.number), {}};
+                for (Place const& place : example->read_by(sheet))
+                    if (place.sheet == sheet.number && example->old().cell(place) != nullptr)
+                        one.cells.emplace_back(place.row, place.column);
+                for (ExampleFormula const& formula : sheet.formulas)
+                    if (formula.result)
+                        one.cells.push_back(*formula.result);
+                wanted.push_back(std::move(one));
+            }
+        counts_.resize(wanted.size());
+        looked_.sheets_fit.resize(task_.inputs.workbooks.size());
+        for (Sheet const& sheet : sheets_) {
+            if (sheet.workbook >= task_.inputs.workbooks.size())
+                continue;
+            std::vector<formulas::Range> merged;
+            for (auto const& [row, column, last_row, last_column] : sheet.merged)
+                merged.push_back({{0, row, column}, {0, last_row, last_column}});
+            LabelledSheet const target(sheet.labels, merged);
+            for (std::size_t at = 0; at < wanted.size(); ++at) {
+                Correspondence const correspondence(*wanted[at].sheet, target);
+                if (std::ranges::any_of(wanted[at].cells, [&](Where const& cell) {
+                        return std::holds_alternative<Refused>(correspondence.of(cell));
+                    }))
+                    continue;
+                ++counts_[at];
+                ++looked_.sheets_fit[sheet.workbook];
+                break; // the first that fits
+            }
+        }
+    }
+
+    void write() {
+        ReportFile carried(task_.output / "carried.csv"), constants(task_.output / "constants.csv"),
+            pairs(task_.output / "pairs.csv");
+        carried.add(csv_row({"example", "sheet", "cell", "kind", "before", "after", "note"}));
+        constants.add(csv_row({"example", "sheet", "cell", "function", "argument", "value", "sheets"}));
+        pairs.add(csv_row({"new", "old"}));
+        std::size_t at = 0;
+        for (std::size_t number = 0; number < set_->examples.size(); ++number) {
+            Example const& example = *set_->examples[number];
+            std::string const count = std::to_string(number + 1);
+            for (Difference const& one : example.differences())
+                carried.add(csv_row({count, example.old().name(one.sheet), name_of(one.cell), one.kind,
+                                     formulas::as_shown(one.before), formulas::as_shown(one.after), one.note}));
+            for (ExampleSheet const& sheet : example.sheets()) {
+                std::string const sheets = std::to_string(counts_[at++]);
+                std::string const& name = example.old().name(sheet.number);
+                for (ExampleFormula const& formula : sheet.formulas) {
+                    if (formula.result)
+                        pairs.add(csv_row({name + "." + name_of(formula.cell), name + "." + name_of(*formula.result)}));
+                    for (Constant const& one : constants_in(formula.text)) {
+                        constants.add(csv_row(
+                            {count, name, name_of(formula.cell), one.function, one.argument, one.value, sheets}));
+                        confirm("  " + one.value + (one.argument.empty() ? "" : " as " + one.argument) +
+                                (one.function.empty() ? "" : " of STOVE." + one.function) + " goes into " + sheets +
+                                (sheets == "1" ? " sheet" : " sheets"));
+                    }
+                    for (Assumption const& one : assumptions_of(formula.text)) {
+                        constants.add(csv_row(
+                            {count, name, name_of(formula.cell), one.function, one.argument, one.holds, sheets}));
+                        confirm("  " + one.argument + " is taken as " + one.holds);
+                    }
+                }
+            }
+        }
+        for (ReportFile* const file : {&carried, &constants, &pairs})
+            file->put_in_place();
+        set_->confirmed = looked_.to_confirm;
+    }
+
+    void confirm(std::string const& line) {
+        if (looked_.to_confirm.find(line + "\n") == std::string::npos)
+            looked_.to_confirm += line + "\n";
+    }
+
+    Task& task_;
+    Records const& records_;
+    std::shared_ptr<ExampleSet> set_;
+    Layouts layouts_;
+    std::vector<Sheet> sheets_;       // by workbook
+    std::vector<std::size_t> counts_; // of each sheet of an example
+    LookedFirst looked_;
+};
+
+Telling telling_of(Options const& options) {
+    return options.progress_lines ? Telling::lines_of_json : options.quiet ? Telling::nothing : Telling::words;
+}
+
+} // namespace
+
+LookedFirst look_first(Task& task) {
+    Task const look = task_of_the_look(task);
+    std::filesystem::create_directories(look.output);
+    {
+        Progress progress(look.inputs.workbooks.size(), telling_of(task.options));
+        Pool pool(look, progress);
+        if (Ran const ran = pool.run(); ran.signal != 0)
+            return {ran.signal, {}, {}};
+    }
+    return Looking(task, Records(look.output)).result();
+}
+
+void leave_a_few(Task& task, LookedFirst const& looked) {
+    constexpr std::size_t few = 5;
+    struct Aged {
+        int year;
+        std::filesystem::file_time_type written;
+        std::size_t workbook;
+    };
+    std::vector<Aged> fit;
+    for (std::size_t workbook = 0; workbook < task.inputs.workbooks.size(); ++workbook)
+        if (looked.sheets_fit.at(workbook) > 0) {
+            Input const& input = task.inputs.workbooks[workbook];
+            std::error_code none;
+            fit.push_back(
+                {year_of(input.relative).value_or(0), std::filesystem::last_write_time(input.source, none), workbook});
+        }
+    std::ranges::stable_sort(
+        fit, [](Aged const& a, Aged const& b) { return std::tie(a.year, a.written) < std::tie(b.year, b.written); });
+    std::set<std::size_t> chosen;
+    for (std::size_t at = 0; at < few && !fit.empty(); ++at)
+        chosen.insert(fit[at * (fit.size() - 1) / (few - 1)].workbook);
+    Inputs left{{}, task.inputs.base, {}};
+    std::vector<LabelsOfSheets> labels;
+    for (std::size_t const workbook : chosen) {
+        left.workbooks.push_back(task.inputs.workbooks[workbook]);
+        labels.push_back(task.examples->labels[workbook]);
+    }
+    task.examples->labels = std::move(labels);
+    task.inputs = std::move(left);
+}
+
+} // namespace hearthcell::archive
