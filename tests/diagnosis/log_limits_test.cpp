@@ -219,6 +219,12 @@ TEST(LogLimits, TellWhatIsOddAboutABoil) {
         flash.temperatures.push_back(std::min(20 + 9.5 * i, 95.0));
     }
     expect_only(check(flash, {95.0, 500.0, 20.0, 60.0}), "The water boils after 1.9", 9);
+    LogColumns cauldron; // 0.4 K/min, read every minute
+    for (int i = 0; i <= 200; ++i) {
+        cauldron.minutes.push_back(i);
+        cauldron.temperatures.push_back(std::min(20 + 0.4 * i, 95.0));
+    }
+    expect_only(check(cauldron, {95.0}), "The water boils after 18", 188);
     // Readings a quarter of an hour apart, whose heating hardly tells when it boiled.
     LogColumns const few{{0, 15, 30, 45}, {20, 55, 95, 95}};
     expect_only(check(few, {95.0}), "The readings about the boil lie 15 min apart, so that it is known to ±", 3);
