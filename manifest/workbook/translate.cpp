@@ -107,6 +107,8 @@ private:
             attribute.set_value(with_edition(formula(value)).c_str());
         else if (element == "config:config-item-map-entry" && name == "config:name")
             attribute.set_value(sheet(value).c_str());
+        else if (element == "style:master-page" && name == "style:display-name") // as Calc lists page styles
+            attribute.set_value(said(value).c_str());
         else if (element == "style:default-style" || element == "style:text-properties")
             speak(attribute);
     }

@@ -124,7 +124,7 @@ TEST_P(TheBenchRecord, SaysWhatIsMissingInALog) {
     EXPECT_EQ(heating.shown("F33"), said_here("Missing: the time of a temperature."));
     heating.text("B10", "hot");
     EXPECT_EQ(heating.shown("F33"), said_here("A temperature is a text: a number is needed."));
-    EXPECT_EQ(errors_on(workbook, 3), "");
+    EXPECT_EQ(errors_on(workbook, 4), "");
 }
 
 TEST_P(TheBenchRecord, LeavesARunThatDoesNotCountOutOfEveryMean) {
