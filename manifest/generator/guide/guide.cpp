@@ -3,6 +3,7 @@
 #include "functions/edition.hpp"
 #include "manifest/generator/guide/index.hpp"
 #include "manifest/generator/guide/styles.hpp"
+#include "manifest/generator/guide/uses.hpp"
 #include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 
@@ -87,6 +88,7 @@ void write_guide(std::ostream& out, Language language) {
     std::vector<Sheet> sheets{index_sheet(names, blocks, language)};
     for (Subject const& subject : subjects)
         sheets.push_back(subject.sheet);
+    sheets.push_back(uses_sheet(language));
     sheets.push_back(readings.sheet());
 
     out << head << " <office:meta><dc:title>" << escaped(word(Word::title, language)) << " · " << edition

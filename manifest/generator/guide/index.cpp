@@ -111,7 +111,8 @@ Sheet index_sheet(std::vector<std::string> const& subjects, std::vector<std::vec
                 "formula-is(" + agreeing + "<>" + checks + ")");
     sheet.add({formula("prose", status_formula(language), std::string(say(Word::is_missing)), all)});
     sheet.add({text("prose", say(Word::intro), all)});
-    sheet.add({text("quiet", with_value(Word::made_for, edition, language), all)});
+    sheet.add({text("quiet", with_value(Word::made_for, edition, language), all - 2),
+               link("link", say(Word::worked_examples), quoted_name(say(Word::uses_sheet)) + ".A1", 2)});
     sheet.add({text("heading", say(Word::function)), text("heading", say(Word::what_it_does)),
                text("heading", say(Word::gives)), text("heading-right", say(Word::agreeing)),
                text("heading-right", say(Word::checks)), text("heading", say(Word::verdict))});

@@ -1,5 +1,6 @@
 #include "manifest/generator/guide/styles.hpp"
 
+#include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 
 #include <set>
@@ -33,6 +34,10 @@ void write_number_formats(std::ostream& out, Language language) {
         out << "<number:number number:decimal-places=\"" << digits << "\" number:min-decimal-places=\"" << digits
             << "\" number:min-integer-digits=\"1\"/></number:number-style>\n";
     }
+    out << "  <number:percentage-style style:name=\"percent\"" << locale("number", language)
+        << "><number:number number:decimal-places=\"1\" number:min-decimal-places=\"1\" "
+           "number:min-integer-digits=\"1\"/>"
+           "<number:text>%</number:text></number:percentage-style>\n";
     begin("as-it-is");
     out << "<number:number number:min-integer-digits=\"1\"/></number:number-style>\n";
     begin("margin");
@@ -57,9 +62,11 @@ void write_look(std::ostream& out, Look const& look, std::string const& ends, st
 void write_looks(std::ostream& out) {
     for (Look const& look : looks())
         write_look(out, look, "", look.name == "margin" ? "margin" : "as-it-is");
-    for (std::string_view const name : shows_digits)
+    for (std::string_view const name : shows_digits) {
         for (int digits = 0; digits <= most_digits; ++digits)
             write_look(out, look(name), "-" + std::to_string(digits), "digits-" + std::to_string(digits));
+        write_look(out, look(name), "-percent", "percent");
+    }
     write_look(out, look("margin"), "-small", "small-margin");
     // The colours of verdicts leave all else of a cell as it is; the words say the same.
     out << R"(  <style:style style:name="good" style:family="table-cell" style:parent-style-name="Default">
@@ -144,7 +151,9 @@ void write_styles(std::ostream& out, std::vector<Sheet> const& sheets, Language 
             << centimetres(height / 100.0) << "\" style:use-optimal-row-height=\"false\"/></style:style>\n";
     out << " </office:automatic-styles>\n <office:master-styles>\n";
     for (std::size_t place = 0; place < sheets.size(); ++place)
-        out << "  <style:master-page style:name=\"page-" << place << "\" style:page-layout-name=\"paper-" << place
+        out << "  <style:master-page style:name=\"page-" << place << "\" style:display-name=\""
+            << escaped(filled(word(Word::page_of, language), "%1", sheets[place].name()))
+            << "\" style:page-layout-name=\"paper-" << place
             << "\"><style:header style:display=\"false\"/><style:footer "
                "style:display=\"false\"/></style:master-page>\n";
     out << " </office:master-styles>\n";

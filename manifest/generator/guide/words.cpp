@@ -135,6 +135,37 @@ constexpr Row rows[] = {
       "Las columnas a las que se refieren los ejemplos. Una celda vacía lo está a propósito.",
       "Safu wima ambazo mifano inazirejelea. Seli tupu imeachwa tupu makusudi."}},
     {Word::used_by, {"used by %1", "pour %1", "para %1", "kwa %1"}},
+    {Word::uses_sheet, {"Uses", "Usages", "Usos", "Matumizi"}},
+    {Word::worked_examples, {"Worked examples", "Exemples d’usage", "Ejemplos de uso", "Mifano ya matumizi"}},
+    {Word::uses_intro,
+     {"Readings as they are taken, the functions that they go into, and which reading goes into which argument. All "
+      "figures are invented: type your own over them.",
+      "Des mesures telles qu’on les prend, les fonctions qui les reçoivent, et quelle mesure va dans quel argument. "
+      "Tous "
+      "les chiffres sont inventés\u00a0: remplacez-les par les vôtres.",
+      "Medidas tal como se toman, las funciones que las reciben y qué medida va en qué argumento. Todas las cifras son "
+      "inventadas: escriba las suyas encima.",
+      "Vipimo kama vinavyochukuliwa, vitendakazi vinavyovipokea, na kipimo gani huenda kwenye hoja gani. Tarakimu zote "
+      "ni za kubuni: andika zako juu yake."}},
+    {Word::uses_caution,
+     {"Carbon monoxide kills, and nobody smells it: have an alarm at head height and ventilate. No number here says "
+      "that "
+      "a room is safe. Boiling water and char burn. Local codes and licensed practice come first.",
+      "Le monoxyde de carbone tue et personne ne le sent\u00a0: détecteur à hauteur de tête et aération. Aucun nombre "
+      "d’ici ne dit qu’une pièce est sûre. L’eau bouillante et le charbon brûlent. Les règlements locaux et les "
+      "métiers "
+      "agréés passent avant.",
+      "El monóxido de carbono mata y nadie lo huele: tenga un detector a la altura de la cabeza y ventile. Ningún "
+      "número "
+      "de aquí dice que un cuarto sea seguro. El agua hirviendo y el carbón queman. Las normas locales y la práctica "
+      "autorizada van antes.",
+      "Kaboni monoksidi huua na hakuna anayeinusa: weka kengele kwenye kimo cha kichwa na pitisha hewa. Hakuna namba "
+      "hapa inayosema kuwa chumba ni salama. Maji yanayochemka na makaa huunguza. Kanuni za eneo na mafundi wenye "
+      "leseni hutangulia."}},
+    {Word::reading_or_result, {"reading or result", "mesure ou résultat", "medida o resultado", "kipimo au tokeo"}},
+    {Word::value, {"value", "valeur", "valor", "thamani"}},
+    {Word::what_goes_where, {"what goes where", "ce qui va où", "qué va dónde", "kipi huenda wapi"}},
+    {Word::page_of, {"page: %1", "page\u00a0: %1", "página: %1", "ukurasa: %1"}},
 };
 
 constexpr bool is_complete() {

@@ -73,6 +73,14 @@ enum class Word {
     an_empty_text,
     readings_intro,
     used_by,
+    uses_sheet,
+    worked_examples,
+    uses_intro,
+    uses_caution,
+    reading_or_result,
+    value,
+    what_goes_where,
+    page_of,
     count // not a word
 };
 
