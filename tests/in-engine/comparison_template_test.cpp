@@ -53,7 +53,7 @@ TEST_P(ComparisonTemplate, TurnsTheVerdictWhereMoreOfAResultIsBetter) {
     EXPECT_EQ(comparison.shown("K40"), said_here("better"));
     EXPECT_EQ(comparison.shown("K41"), said_here("worse"));
     EXPECT_NE(summary.shown("D15").find(said_here("This is a change for the worse.")), std::string::npos);
-    runs.text("I10", said_here("more is better"));
+    runs.text("J10", said_here("more is better"));
     EXPECT_EQ(comparison.shown("K40"), said_here("worse"));
     EXPECT_EQ(comparison.shown("K41"), said_here("better"));
     EXPECT_LT(number(comparison.value("G40")), 0); // less is less, whichever is better
@@ -61,27 +61,49 @@ TEST_P(ComparisonTemplate, TurnsTheVerdictWhereMoreOfAResultIsBetter) {
 
 TEST_P(ComparisonTemplate, MarksEveryOutlierAtItsRun) {
     for (int row = first_run; row <= last_run; ++row)
-        EXPECT_EQ(runs.shown(cell('H', row)), row == 27 ? said_here("other") : "") << row;
+        EXPECT_EQ(runs.shown(cell('I', row)), row == 27 ? said_here("other") : "") << row;
     runs.number("D27", 250);
-    EXPECT_EQ(runs.shown("H27"), said_here("fuel use") + ", " + said_here("other"));
+    EXPECT_EQ(runs.shown("I27"), said_here("fuel use") + ", " + said_here("other"));
     // Two that lie together cannot hide each other; nothing is looked for in four runs.
     std::array<double, 7> const fuel{10, 10.1, 9.9, 10.05, 30, 30.2, 9.95};
     for (int row = first_run; row <= last_run; ++row)
         runs.text(cell('B', row), row < first_run + 7 ? flat : "");
     for (std::size_t run = 0; run < fuel.size(); ++run)
         runs.number(cell('D', first_run + int(run)), fuel[run]);
-    EXPECT_EQ(runs.shown("H20"), said_here("fuel use"));
-    EXPECT_EQ(runs.shown("H21"), said_here("fuel use"));
-    EXPECT_EQ(runs.shown("H22"), "");
+    EXPECT_EQ(runs.shown("I20"), said_here("fuel use"));
+    EXPECT_EQ(runs.shown("I21"), said_here("fuel use"));
+    EXPECT_EQ(runs.shown("I22"), "");
     for (char const* row : {"B16", "B17", "B18"})
         runs.text(row, ribbed);
-    EXPECT_EQ(runs.shown("H20"), "");
+    EXPECT_EQ(runs.shown("I20"), "");
+    EXPECT_EQ(errors(), "");
+}
+
+TEST_P(ComparisonTemplate, LeavesARunThatDoesNotCountOutOfEverything) {
+    auto const everything = [this] {
+        workbook.recalculate();
+        std::string all;
+        for (int place = 1; place < workbook.sheets(); ++place)
+            for (auto const& row : workbook.sheet(place).values("A5:AG60"))
+                for (CellValue const& cell : row)
+                    all += testing::PrintToString(cell) + "|";
+        return all;
+    };
+    std::string const with_all = everything();
+    runs.text("H27", "door blown open");
+    std::string const not_counted = everything();
+    EXPECT_NE(not_counted, with_all);
+    EXPECT_EQ(runs.shown("J27"), said_here("This run is left out of everything."));
+    EXPECT_EQ(runs.shown("I27"), ""); // no outlier of it either
+    runs.text("H27", "");
+    runs.text("B27", ""); // as if it were of no variant
+    EXPECT_EQ(everything(), not_counted);
     EXPECT_EQ(errors(), "");
 }
 
 TEST_P(ComparisonTemplate, ComparesByDayOnlyWhatTheDaysJoin) {
     runs.text("C30", ""); // the ribbed grate's last run
-    EXPECT_EQ(runs.shown("I30"), said_here("Missing: the day, which other runs have."));
+    EXPECT_EQ(runs.shown("J30"), said_here("Missing: the day, which other runs have."));
     EXPECT_EQ(comparison.shown("A6"), said_here("Without days: not every run with this result has one."));
     EXPECT_EQ(comparison.shown("J10"), "0.002");
     for (int row = first_run; row <= last_run; ++row)

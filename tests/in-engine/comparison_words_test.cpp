@@ -64,7 +64,7 @@ TEST_P(ComparisonTemplate, SaysWhatMayBeSaidAndWhatMayNot) {
 
 TEST_P(ComparisonTemplate, SaysInWordsWhatIsWrongWithARun) {
     runs.text("D17", "hundred"); // of the ribbed grate
-    EXPECT_EQ(runs.shown("I17"), said_here("fuel use") + ": " + said_here("a number is needed, not a text."));
+    EXPECT_EQ(runs.shown("J17"), said_here("fuel use") + ": " + said_here("a number is needed, not a text."));
     EXPECT_EQ(comparison.shown("C10"), "");
     EXPECT_EQ(comparison.shown("G10"), "");
     EXPECT_EQ(summary.shown("A7"),
@@ -73,15 +73,15 @@ TEST_P(ComparisonTemplate, SaysInWordsWhatIsWrongWithARun) {
                        {ribbed, flat}));
     EXPECT_NE(comparison.shown("G11"), "");
     runs.number("F22", 22.2); // of the baffle: per cent without the sign, pasted over the rule
-    EXPECT_EQ(runs.shown("I22"), said_here("efficiency") + ": " + said_here("this number cannot be."));
+    EXPECT_EQ(runs.shown("J22"), said_here("efficiency") + ": " + said_here("this number cannot be."));
     EXPECT_EQ(comparison.shown("G31"), "");
     runs.text("B19", "no such stove");
-    EXPECT_EQ(runs.shown("I19"), said_here("This variant is not in the list above."));
+    EXPECT_EQ(runs.shown("J19"), said_here("This variant is not in the list above."));
     EXPECT_EQ(number(comparison.value("B20")), 4);
     runs.text("B20", "");
-    EXPECT_EQ(runs.shown("I20"), said_here("Missing: ") + said_here("variant") + ".");
+    EXPECT_EQ(runs.shown("J20"), said_here("Missing: ") + said_here("variant") + ".");
     runs.text("B31", flat);
-    EXPECT_EQ(runs.shown("I31"), said_here("Missing: a result."));
+    EXPECT_EQ(runs.shown("J31"), said_here("Missing: a result."));
     for (Sheet const* const sheet : {&comparison, &summary})
         EXPECT_EQ(
             sheet->shown("A4"),
@@ -90,9 +90,9 @@ TEST_P(ComparisonTemplate, SaysInWordsWhatIsWrongWithARun) {
 }
 
 TEST_P(ComparisonTemplate, SaysInWordsWhatIsWrongWithTheListAndTheSettings) {
-    runs.text("I8", "");
+    runs.text("J8", "");
     EXPECT_EQ(runs.shown("A11"), said_here("Missing: the name of the result of your own."));
-    runs.text("I6", "");
+    runs.text("J6", "");
     EXPECT_EQ(runs.shown("A11"), said_here("Missing: the confidence, or the smallest change that matters."));
     EXPECT_EQ(summary.shown("A7"), said_here("Missing: the confidence, or the smallest change that matters."));
     runs.text("C9", ribbed);
@@ -151,7 +151,7 @@ TEST_P(ComparisonTemplate, SaysToAPartnerWhatItSaysToTheTester) {
     EXPECT_EQ(partners.shown("A28"),
               said_here("This page certifies nothing: it is what the runs gave, and no programme "
                         "or authority has judged it."));
-    runs.text("I6", ""); // the confidence
+    runs.text("J6", ""); // the confidence
     EXPECT_EQ(partners.shown("B11"), "");
     EXPECT_EQ(errors(), "");
 }
