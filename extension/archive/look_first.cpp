@@ -1,5 +1,6 @@
 #include "extension/archive/look_first.hpp"
 
+#include "extension/archive/example/families.hpp"
 #include "extension/archive/files/shown.hpp"
 #include "extension/archive/inventory/look.hpp"
 #include "extension/archive/inventory/words.hpp"
@@ -41,54 +42,16 @@ std::vector<SheetFacts> facts_of(Records const& records, std::string const& rela
     return sheets;
 }
 
-/// What the labels of an old sheet say of entries on others: 'Tester' has one to its right, 'Remarks' below it.
-struct EntryPlaces {
-    std::set<std::string> rows, columns, labels; // by keys
-};
-
-EntryPlaces entry_places(SeenWorkbook const& old, int sheet) {
-    EntryPlaces places;
-    LabelledSheet const& labels = old.sheet(sheet);
-    places.labels = labels.words();
-    for (ContentCell const& cell : old.contents().cells()) {
-        Where const where{cell.place.row, cell.place.column};
-        bool const is_entry = cell.place.sheet == sheet && !cell.is_result &&
-                              std::holds_alternative<std::string>(cell.value) && !labels.is_label(where);
-        if (!is_entry)
-            continue;
-        if (auto const left = labels.to_the_left(where))
-            places.rows.insert(left->key);
-        if (auto const above = labels.above(where))
-            places.columns.insert(above->key);
-    }
-    return places;
-}
-
-/// Of a sheet that has no other like it everything seems to be a label: not what stands where an old sheet has entries.
-void drop_entries(std::vector<Label>& labels, EntryPlaces const& places) {
-    std::vector<Label> const all = labels;
-    std::erase_if(labels, [&](Label const& label) {
-        if (is_unit(label.key) || places.labels.contains(label.key))
-            return false;
-        return std::ranges::any_of(all, [&](Label const& other) {
-            bool const names_row = other.row == label.row && other.column < label.column;
-            bool const names_column = other.column == label.column && other.row < label.row;
-            return (names_row && places.rows.contains(other.key)) ||
-                   (names_column && places.columns.contains(other.key));
-        });
-    });
-}
-
 class Looking {
 public:
     Looking(Task& task, Records const& records)
-        : task_(task), records_(records), set_(std::make_shared<ExampleSet>()), layouts_(task.same_words) {}
+        : task_(task), records_(records), set_(std::make_shared<ExampleSet>()), layouts_(task.same_words),
+          families_(task.same_words) {}
 
     LookedFirst result() {
         read_sheets();
         find_labels();
         read_examples();
-        refine_labels();
         count();
         write();
         task_.examples = set_;
@@ -100,13 +63,13 @@ private:
         std::size_t workbook; // of old ones: behind those of the task
         std::vector<std::array<int, 4>> merged;
         std::vector<Label> labels;
-        bool is_rare = true;
     };
 
     void add(std::size_t workbook, std::vector<SheetFacts> sheets) {
         for (SheetFacts& facts : sheets) {
             layouts_.add(facts);
-            sheets_.push_back({workbook, std::move(facts.merged), {}, true});
+            families_.add(facts);
+            sheets_.push_back({workbook, std::move(facts.merged), {}});
         }
     }
 
@@ -127,12 +90,19 @@ private:
     }
 
     void find_labels() {
-        constexpr std::size_t few = 3;
-        for (Layout& layout : layouts_.find())
-            for (std::size_t const sheet : layout.sheets) {
-                sheets_[sheet].labels = layout.labels;
-                sheets_[sheet].is_rare = layout.sheets.size() < few;
-            }
+        LabelsOfSheets by_layout(sheets_.size());
+        for (Layout const& layout : layouts_.find())
+            for (std::size_t const sheet : layout.sheets)
+                by_layout[sheet] = layout.labels;
+        std::vector<std::size_t> old;
+        for (std::size_t sheet = 0; sheet < sheets_.size(); ++sheet)
+            if (sheets_[sheet].workbook >= task_.inputs.workbooks.size())
+                old.push_back(sheet);
+        LabelsOfSheets labels = families_.labels(std::move(by_layout), old);
+        for (std::size_t sheet = 0; sheet < sheets_.size(); ++sheet)
+            sheets_[sheet].labels = std::move(labels[sheet]);
+        for (std::size_t workbook = 0; workbook < task_.inputs.workbooks.size(); ++workbook)
+            set_->labels.push_back(labels_of(workbook));
     }
 
     LabelsOfSheets labels_of(std::size_t workbook) const {
@@ -184,19 +154,6 @@ private:
                         if (constant.is_whole && word_key(constant.argument) == word_key(argument))
                             return true;
         return false;
-    }
-
-    void refine_labels() {
-        std::vector<EntryPlaces> places;
-        for (auto const& example : set_->examples)
-            for (ExampleSheet const& sheet : example->sheets())
-                places.push_back(entry_places(example->old(), sheet.number));
-        for (Sheet& sheet : sheets_)
-            if (sheet.is_rare && sheet.workbook < task_.inputs.workbooks.size())
-                for (EntryPlaces const& one : places)
-                    drop_entries(sheet.labels, one);
-        for (std::size_t workbook = 0; workbook < task_.inputs.workbooks.size(); ++workbook)
-            set_->labels.push_back(labels_of(workbook));
     }
 
     /// On how many sheets each example may fit, by their labels alone.
@@ -287,6 +244,7 @@ private:
     Records const& records_;
     std::shared_ptr<ExampleSet> set_;
     Layouts layouts_;
+    Families families_;
     std::vector<Sheet> sheets_;       // by workbook
     std::vector<std::size_t> counts_; // of each sheet of an example
     LookedFirst looked_;

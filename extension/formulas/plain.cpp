@@ -65,6 +65,8 @@ std::optional<std::string> compared(Token const& token) {
         return "";
     case TokenKind::start:
         return "=";
+    case TokenKind::separator:
+        return ";";
     case TokenKind::number:
         if (auto const number = number_in(token.text))
             return number_text(*number, digits_that_files_hold);
@@ -86,6 +88,8 @@ std::string plain(std::string_view formula) {
             return "=";
         if (token.kind == TokenKind::function)
             return std::string(without_additions(token.text));
+        if (token.kind == TokenKind::separator)
+            return ";";
         return token.kind == TokenKind::reference ? std::optional(plain_reference(token)) : std::nullopt;
     });
 }

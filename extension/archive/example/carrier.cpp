@@ -192,7 +192,7 @@ std::variant<CarriedFormula, Refused> Carrier::of(std::string_view formula, Seen
             return std::nullopt;
         }
         if (token.kind == TokenKind::table || token.kind == TokenKind::error || token.kind == TokenKind::unknown ||
-            token.kind == TokenKind::end ||
+            token.kind == TokenKind::end || token.kind == TokenKind::array_open ||
             (token.kind == TokenKind::function &&
              std::ranges::find(reads_anywhere, formulas::folded(token.text)) != reads_anywhere.end()))
             return refuse(std::string(token.text) + " cannot be carried");

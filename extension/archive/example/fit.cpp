@@ -106,7 +106,7 @@ private:
             auto const* const place = std::get_if<Where>(&there);
             if (place == nullptr)
                 refuse(std::get<Refused>(there).why);
-            else if (names_a_formula(word) && !is_free_for(word, *place))
+            else if (names_a_formula(word) && !is_free_for(word, *place) && now_.is_label(*place))
                 refuse(name_of(*place) + " is not empty, where the word '" + line_of(word.text, 40) + "' is to go");
             else
                 words_.emplace_back(word.cell, *place);

@@ -1,8 +1,7 @@
 #include "extension/archive/example/plan.hpp"
 
-#include "extension/archive/inventory/words.hpp"
-
 #include <algorithm>
+#include <functional>
 
 namespace hearthcell::archive {
 namespace {
@@ -32,17 +31,19 @@ public:
     Plan result() {
         for (int sheet = 0; sheet < int(target_.size()); ++sheet)
             plan(sheet);
+        list_refused();
         return std::move(plan_);
     }
 
 private:
-    struct Candidate {
-        std::size_t example;
-        ExampleSheet sheet;
+    struct RefusedSheet {
+        int sheet;
+        double likeness;
+        std::string why;
     };
 
     void plan(int sheet) {
-        if (is_blank(sheet) || is_other_sheet_of_an_example(sheet))
+        if (is_blank(sheet))
             return;
         std::optional<Refused> nearest;
         double most = -1;
@@ -66,8 +67,20 @@ private:
         }
         if (partly)
             return take(std::move(*partly));
-        if (nearest)
-            plan_.problems.push_back({Reason::another_layout, target_.name(sheet) + ": " + nearest->why});
+        if (nearest && !is_other_sheet_of_an_example(sheet))
+            refused_.push_back({sheet, most, nearest->why});
+    }
+
+    /// Of sheets that have little in common with any example the most like one, where nothing else is said.
+    void list_refused() {
+        constexpr double little = 0.3;
+        std::ranges::stable_sort(refused_, std::greater(), &RefusedSheet::likeness);
+        for (RefusedSheet const& one : refused_)
+            if (one.likeness >= little || plan_.fits.empty()) {
+                plan_.problems.push_back({Reason::another_layout, target_.name(one.sheet) + ": " + one.why});
+                if (one.likeness < little)
+                    break;
+            }
     }
 
     void take(Fit fit) {
@@ -104,6 +117,7 @@ private:
     std::string const& relative_;
     SeenWorkbook const& target_;
     Plan plan_;
+    std::vector<RefusedSheet> refused_;
 };
 
 } // namespace
@@ -112,14 +126,14 @@ Plan plan_for(ExampleSet const& set, std::string const& relative, SeenWorkbook c
     return Planning(set, relative, target).result();
 }
 
-bool are_labels_of(Contents const& contents, std::vector<std::vector<Label>> const& labels) {
+bool are_labels_of(Contents const& contents, std::vector<std::vector<Label>> const& labels, SameWords const& same) {
     if (labels.size() != contents.sheets().size())
         return false;
     for (std::size_t sheet = 0; sheet < labels.size(); ++sheet)
         for (Label const& label : labels[sheet]) {
             ContentCell const* const cell = contents.find({int(sheet), label.row, label.column});
             auto const* const text = cell == nullptr ? nullptr : std::get_if<std::string>(&cell->value);
-            if (text == nullptr || word_key(*text) != word_key(label.text))
+            if (text == nullptr || label_of(label.row, label.column, *text, same).key != label.key)
                 return false;
         }
     return true;

@@ -30,6 +30,6 @@ struct Plan {
 Plan plan_for(ExampleSet const& set, std::string const& relative, SeenWorkbook const& target);
 
 /// Whether the labels are still those of the workbook, which may have been changed since they were looked at.
-bool are_labels_of(Contents const& contents, std::vector<std::vector<Label>> const& labels);
+bool are_labels_of(Contents const& contents, std::vector<std::vector<Label>> const& labels, SameWords const& same);
 
 } // namespace hearthcell::archive

@@ -8,6 +8,8 @@
 #include "extension/formulas/recognition/recognised.hpp"
 
 #include <algorithm>
+#include <map>
+#include <set>
 #include <unordered_map>
 
 namespace hearthcell::archive {
@@ -49,6 +51,9 @@ public:
                      text != nullptr && sheet.texts.size() < most_texts && texts_++ < most_texts_of_all)
                 sheet.texts.push_back({cell.place.row, cell.place.column, *text, stands_like_value(cell.place)});
         }
+        for (SheetFacts& sheet : sheets_)
+            for (SheetText& text : sheet.texts)
+                text.in_run = rows_of_runs_.contains({int(&sheet - sheets_.data()), text.row});
         for (auto const& [first, last] : contents_.merged())
             if (first.sheet >= 0 && std::size_t(first.sheet) < sheets_.size() &&
                 sheets_[std::size_t(first.sheet)].merged.size() < most_texts)
@@ -76,12 +81,23 @@ private:
         if (tokens.empty())
             return;
         // What is the same relative to its cell is the same form all down a column.
-        auto const [known, is_new] = known_[std::size_t(cell.place.sheet)].try_emplace(
-            std::hash<std::string>{}(formulas::relative_to(cell.place, cell.formula)), none);
+        std::size_t const form = std::hash<std::string>{}(formulas::relative_to(cell.place, cell.formula));
+        note_run(cell.place, form);
+        auto const [known, is_new] = known_[std::size_t(cell.place.sheet)].try_emplace(form, none);
         if (is_new)
             known->second = recognise(cell, sheet);
         if (known->second != none)
             ++sheet.recognised[known->second].cells;
+    }
+
+    void note_run(Place const& place, std::size_t form) {
+        constexpr int longest_gap = 5; // of rows without a result, or with one that was typed over
+        auto& [row, last_form] = last_in_column_[{place.sheet, place.column}];
+        if (last_form == form && place.row - row <= longest_gap)
+            for (int at = row; at <= place.row; ++at)
+                rows_of_runs_.insert({place.sheet, at});
+        row = place.row;
+        last_form = form;
     }
 
     std::size_t recognise(ContentCell const& cell, SheetFacts& sheet) {
@@ -118,6 +134,8 @@ private:
     std::vector<SheetFacts> sheets_;
     std::vector<std::unordered_map<std::size_t, std::size_t>> known_; // of each sheet: hashes of its formulas as seen
                                                                       // from their cells, and places in `recognised`
+    std::map<std::pair<int, int>, std::pair<int, std::size_t>> last_in_column_; // formula: its row and form
+    std::set<std::pair<int, int>> rows_of_runs_;                                // by sheet
     std::size_t texts_ = 0;
 };
 

@@ -6,7 +6,7 @@ namespace hearthcell::archive {
 
 using nlohmann::json;
 
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetText, row, column, text, is_value)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetText, row, column, text, is_value, in_run)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetFormula, function, form, formula, cell, methods, is_part, cells)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SheetFacts, name, texts, recognised, formulas, ours, merged)
 

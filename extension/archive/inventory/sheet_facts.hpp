@@ -15,6 +15,7 @@ struct SheetText {
     int row = 0, column = 0;
     std::string text;
     bool is_value = false; // it stands like one: behind a label, and names no number
+    bool in_run = false;   // in a row whose formulas are those of the row above or below
 };
 
 /// A hand-written formula that was recognised, and how often it stands on the sheet.

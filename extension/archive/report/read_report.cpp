@@ -1,8 +1,8 @@
 #include "extension/archive/report/read_report.hpp"
 
 #include "extension/archive/files/shown.hpp"
-#include "extension/archive/files/value.hpp"
 #include "extension/archive/records/csv.hpp"
+#include "extension/formulas/number.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,6 +12,10 @@ namespace {
 
 constexpr double far = 10; // times
 constexpr std::size_t most_named = 20;
+
+std::string shown_number(double number) {
+    return formulas::number_text(number, 12);
+}
 
 /// 0 is no amount to be ten times off.
 bool is_far(double value, double median) {
@@ -49,11 +53,12 @@ std::string ReadReport::csv() const {
         for (OfWorkbook const* const one : argument.odd)
             if (named++ < most_named)
                 which += (which.empty() ? "" : "; ") + shown(one->file) + ": " +
-                         written(is_far(one->lowest, argument.median) ? one->lowest : one->highest);
+                         shown_number(is_far(one->lowest, argument.median) ? one->lowest : one->highest);
         if (argument.odd.size() > most_named)
             which += "; and " + std::to_string(argument.odd.size() - most_named) + " more";
-        text += csv_row({"STOVE." + name.first, name.second, std::to_string(workbooks.size()), written(lowest->lowest),
-                         written(argument.median), written(highest->highest), which});
+        text +=
+            csv_row({"STOVE." + name.first, name.second, std::to_string(workbooks.size()), shown_number(lowest->lowest),
+                     shown_number(argument.median), shown_number(highest->highest), which});
     }
     return text;
 }
@@ -63,7 +68,7 @@ std::vector<std::string> ReadReport::oddities() const {
     for (auto const& [name, workbooks] : arguments_)
         if (Argument const argument = summed(workbooks); !argument.odd.empty())
             lines.push_back(name.second + " of STOVE." + name.first + " reads values ten times off the usual " +
-                            written(argument.median) + " in " + std::to_string(argument.odd.size()) +
+                            shown_number(argument.median) + " in " + std::to_string(argument.odd.size()) +
                             (argument.odd.size() == 1 ? " workbook" : " workbooks") + ": see read.csv");
     return lines;
 }

@@ -10,7 +10,7 @@ namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "blocks collected,";
+constexpr auto records_edition = "rows of runs,";
 
 class Description : public Xml {
 public:

@@ -24,8 +24,14 @@ struct Task {
     std::string key_of_options;           // hash of package and of the options that make a difference
 
     [[nodiscard]] RunFacts facts() const {
-        return {edition, key_of_options, options.collect, inputs.base, options.check, options.inventory,
-                !options.examples.empty(), examples ? examples->confirmed : std::string()};
+        return {edition,
+                key_of_options,
+                options.collect,
+                inputs.base,
+                options.check,
+                options.inventory,
+                !options.examples.empty(),
+                examples ? examples->confirmed : std::string()};
     }
 
     /// What a finished workbook is recognised by.

@@ -165,7 +165,7 @@ private:
         auto planned = std::make_unique<PlannedWorkbook>(largest());
         read_contents(copy.file, copy.format, largest(), planned->room, planned->contents);
         auto const& labels = examples.labels.at(number);
-        if (!are_labels_of(planned->contents, labels)) {
+        if (!are_labels_of(planned->contents, labels, examples.same)) {
             planned->plan.problems.push_back({Reason::not_carried, "it could not be looked at, or was changed since"});
             return planned;
         }
