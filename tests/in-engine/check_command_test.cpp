@@ -2,7 +2,9 @@
 
 #include "checks.hpp"
 #include "commands.hpp"
+#include "open_dialogs.hpp"
 
+#include "extension/menu/texts.hpp"
 #include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
@@ -120,6 +122,19 @@ TEST_F(CheckCommand, LeavesOutWhatWasSeenUntilAValueChanges) {
     saved->sheet(0).number("C3", 15);
     close(report());
     EXPECT_EQ(said.words, "Runs: 6. Nothing stands out in 5 of them; look at run 3.");
+}
+
+TEST_F(CheckCommand, StopsWhenItIsToldAndLeavesNothing) {
+    saved->sheet(0).fill_down("A6:D60000");
+    modifiable()->setModified(false);
+    auto const before = untitled_documents(office_with_package());
+    std::string const title(menu::text(menu::Text::checking, Language::english));
+    said = command(office_with_package(), *saved, "check-this-workbook", {}, {}, Attended::yes);
+    EXPECT_EQ(said.state, Said::State::done) << said.words;
+    press(office_with_package(), title, std::string(menu::text(menu::Text::cancel, Language::english)));
+    expect_gone(office_with_package(), title);
+    EXPECT_EQ(untitled_documents(office_with_package()), before);
+    EXPECT_FALSE(modifiable()->isModified());
 }
 
 TEST_F(CheckCommand, SaysWhereSeenRemarksAreKept) {
