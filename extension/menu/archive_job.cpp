@@ -1,22 +1,26 @@
 #include "extension/menu/archive_job.hpp"
 
+#include "extension/menu/archive_program.hpp"
 #include "extension/menu/dialogs.hpp"
-#include "extension/menu/documents.hpp"
+#include "extension/menu/package_files.hpp"
 #include "extension/menu/progress_dialog.hpp"
+#include "extension/menu/safely.hpp"
 
 #include <com/sun/star/awt/AsyncCallback.hpp>
 #include <com/sun/star/awt/XCallback.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XTerminateListener.hpp>
+#include <com/sun/star/util/theMacroExpander.hpp>
 #include <cppuhelper/implbase2.hxx>
 #include <cppuhelper/weakref.hxx>
-#include <osl/file.hxx>
 #include <rtl/ref.hxx>
 
 #include <atomic>
-#include <csignal>
 #include <cstdio>
+#include <memory>
+#include <system_error>
 #include <thread>
+#include <utility>
 
 namespace css = com::sun::star;
 using css::uno::Any;
@@ -25,8 +29,6 @@ using rtl::OUString;
 
 namespace hearthcell::menu {
 namespace {
-
-constexpr int with_problems = 1, stopped = 128 + SIGINT; // exit statuses of the program
 
 /// How far the program is.
 struct Progress {
@@ -44,8 +46,9 @@ bool read_progress(std::string const& line, Progress& progress) {
 
 class Job final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
-    Job(Surroundings const& around, OUString const& folder, std::unique_ptr<ArchiveProgram> work)
-        : surroundings_(around), results_(folder), program_(std::move(work)), frame_(around.frame) {
+    Job(Surroundings const& around, ArchiveRun to_do, std::unique_ptr<ArchiveProgram> work, AfterRun what_then)
+        : surroundings_(around), run_(std::move(to_do)), program_(std::move(work)), after_(std::move(what_then)),
+          frame_(around.frame) {
         surroundings_.frame.clear(); // it may be closed meanwhile, and must not be kept from that
     }
 
@@ -56,7 +59,7 @@ public:
         desktop_->addTerminateListener(this);
         if (!surroundings_.unattended)
             dialog_ =
-                std::make_unique<ProgressDialog>(surroundings_, surroundings_.say(Text::recalculating), results_,
+                std::make_unique<ProgressDialog>(surroundings_, surroundings_.say(run_.title), run_.results,
                                                  surroundings_.say(Text::looking_for_workbooks), [this] { stop(); });
         // Not waited for: it may wait for the office while the office would wait for it.
         std::thread([self = rtl::Reference<Job>(this)] { self->follow(); }).detach();
@@ -69,10 +72,17 @@ public:
             pending_ = false;
             progress = latest_;
         }
-        if (bool ended = false; (news >>= ended) && ended)
-            finish();
-        else
+        bool ended = false;
+        if ((news >>= ended) && ended)
+            ended_ = true;
+        if (showing_) // drawing can let other events in, this one, too: the window must not go away under itself
+            return;
+        showing_ = true;
+        if (!ended_)
             show_progress(progress);
+        showing_ = false;
+        if (ended_)
+            finish();
     }
 
     void SAL_CALL queryTermination(css::lang::EventObject const&) override {}
@@ -130,35 +140,21 @@ private:
         desktop_->removeTerminateListener(this);
         dialog_.reset();
         surroundings_.frame = Reference<css::frame::XFrame>(frame_);
-        show(surroundings_, answer());
-    }
-
-    Answer answer() {
-        if (status_ == stopped)
-            return {true, surroundings_.say(Text::stopped, results_)};
-        if (status_ > with_problems)
-            return {false, with_cause_of_program(surroundings_, wide(said_))};
-        for (char const* name : {"summary-of-archive.ods", "summary.ods"}) {
-            OUString url;
-            osl::FileBase::getFileURLFromSystemPath(results_ + "/" + OUString::createFromAscii(name), url);
-            if (exists(url))
-                return open_file(surroundings_, url);
-        }
-        return {true, surroundings_.say(Text::recalculated, results_)};
-    }
-
-    static bool exists(OUString const& url) {
-        osl::DirectoryItem item;
-        return osl::DirectoryItem::get(url, item) == osl::FileBase::E_None;
+        AfterRun const after = std::exchange(after_, nullptr);
+        show(surroundings_, safely(surroundings_, [&] {
+                 return after(surroundings_, run_, RunEnd{status_, wide(said_)});
+             }));
     }
 
     Surroundings surroundings_;
-    OUString const results_;
+    ArchiveRun const run_;
     std::unique_ptr<ArchiveProgram> const program_;
+    AfterRun after_;
     css::uno::WeakReference<css::frame::XFrame> const frame_;
     Reference<css::awt::XRequestCallback> callbacks_;
     Reference<css::frame::XDesktop2> desktop_;
     std::unique_ptr<ProgressDialog> dialog_;
+    bool showing_ = false, ended_ = false;
 
     std::atomic<bool> office_ends_ = false;
     std::atomic<int> status_ = 0;
@@ -168,16 +164,25 @@ private:
     std::string said_;
 };
 
-} // namespace
-
-void start_archive_job(Surroundings const& surroundings, OUString const& results,
-                       std::unique_ptr<ArchiveProgram> program) {
-    rtl::Reference<Job>(new Job(surroundings, results, std::move(program)))->start();
+/// The folder of the office that we are in.
+std::string this_office(Surroundings const& surroundings) {
+    return bytes(
+        path_of(css::util::theMacroExpander::get(surroundings.context)->expandMacros("$BRAND_BASE_DIR/program")));
 }
 
-OUString with_cause_of_program(Surroundings const& surroundings, OUString const& cause) {
-    OUString const words = surroundings.say(Text::not_recalculated);
-    return cause.isEmpty() ? words : words + "\n\n" + cause.trim();
+} // namespace
+
+Answer start_archive_job(Surroundings const& surroundings, ArchiveRun const& run, AfterRun after) {
+    try {
+        std::vector<std::string> arguments = run.arguments;
+        arguments.insert(arguments.end(), {"--output", bytes(run.results), "--quiet", "--progress-lines"});
+        auto program =
+            std::make_unique<ArchiveProgram>(archive_program(surroundings), arguments, this_office(surroundings));
+        rtl::Reference<Job>(new Job(surroundings, run, std::move(program), std::move(after)))->start();
+    } catch (std::system_error const& problem) {
+        return not_done(surroundings, run, OUString::createFromAscii(problem.what()));
+    }
+    return {};
 }
 
 } // namespace hearthcell::menu

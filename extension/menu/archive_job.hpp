@@ -1,19 +1,17 @@
 #pragma once
-// A run of hearthcell-archive beside the office: followed, shown, stopped.
+// A run of hearthcell-archive beside the office: begun, followed, shown, stopped.
 
-#include "extension/menu/archive_program.hpp"
-#include "extension/menu/surroundings.hpp"
+#include "extension/menu/archive_run.hpp"
 
-#include <memory>
+#include <functional>
 
 namespace hearthcell::menu {
 
-/// Follows the program until it ends, and returns at once: the office stays usable. A dialog shows how far it is and
-/// can stop it; its summary is opened at the end, or what went wrong is said. An office that ends stops it, too.
-void start_archive_job(Surroundings const& surroundings, rtl::OUString const& results,
-                       std::unique_ptr<ArchiveProgram> program);
+/// What comes after a run, in the office's main thread.
+using AfterRun = std::function<Answer(Surroundings const&, ArchiveRun const&, RunEnd const&)>;
 
-/// That it could not be done, with what the program says.
-rtl::OUString with_cause_of_program(Surroundings const& surroundings, rtl::OUString const& cause);
+/// Starts the program, and returns at once: the office stays usable. A dialog shows how far it is and can stop it; at
+/// the end what comes after it is done, and what that answers is shown. An office that ends stops it, too.
+Answer start_archive_job(Surroundings const& surroundings, ArchiveRun const& run, AfterRun after);
 
 } // namespace hearthcell::menu

@@ -17,6 +17,8 @@ enum class Command {
     check_selection,
     leave_seen,
     copy_for_sharing,
+    start_from_old,
+    same_in_folder,
     recalculate_folder,
     about
 };
@@ -40,6 +42,8 @@ inline constexpr std::array entries{
     Entry{Command::check_selection, "check-selected-cells", Text::check_selection},
     Entry{Command::leave_seen, "seen-leave-it", Text::leave_seen},
     Entry{Command::copy_for_sharing, "copy-for-sharing", Text::copy_for_sharing, true},
+    Entry{Command::start_from_old, "start-from-old-sheet", Text::start_from_old, true},
+    Entry{Command::same_in_folder, "do-the-same-in-folder", Text::same_in_folder},
     Entry{Command::recalculate_folder, "recalculate-folder", Text::recalculate_folder},
     Entry{Command::about, "edition-and-licence", Text::about, true},
 };

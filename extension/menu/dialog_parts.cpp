@@ -1,5 +1,6 @@
 #include "extension/menu/dialog_parts.hpp"
 
+#include <com/sun/star/awt/PushButtonType.hpp>
 #include <com/sun/star/awt/Toolkit.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/awt/XWindowPeer.hpp>
@@ -66,6 +67,28 @@ void Dialog::add_button(std::string_view name, Area const& area, OUString const&
     auto const part = add("Button", name, area);
     part->setPropertyValue("Label", Any(label));
     part->setPropertyValue("PushButtonType", Any(type));
+}
+
+void Dialog::add_lines(std::string_view name, Area const& area, OUString const& lines) {
+    auto const part = add("Edit", name, area);
+    for (char const* const so : {"MultiLine", "ReadOnly", "HScroll", "VScroll"})
+        part->setPropertyValue(OUString::createFromAscii(so), Any(true));
+    part->setPropertyValue("Text", Any(lines));
+}
+
+void Dialog::add_answers(std::string_view agree, Area const& whole, OUString const& label) {
+    constexpr sal_Int32 edge = 8, small = 56, large = 66;
+    sal_Int32 const bottom = whole.height - 20, right = whole.width - edge;
+    add_button(agree, {right - small - large - 4, bottom, large, 14}, label, css::awt::PushButtonType_OK);
+    add_button("cancel", {right - small, bottom, small, 14}, surroundings_.say(Text::cancel),
+               css::awt::PushButtonType_CANCEL);
+    set(agree, "DefaultButton", Any(true));
+}
+
+void Dialog::resize(sal_Int32 width, sal_Int32 height) {
+    Reference<css::beans::XPropertySet> const model(self_->getModel(), UNO_QUERY_THROW);
+    model->setPropertyValue("Width", Any(width));
+    model->setPropertyValue("Height", Any(height));
 }
 
 void Dialog::open(bool beside_the_office) {

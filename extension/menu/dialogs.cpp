@@ -21,8 +21,8 @@ void show(Surroundings const& surroundings, Answer const& answer) {
     if (answer.words.isEmpty() || surroundings.unattended)
         return;
     Reference<css::awt::XWindowPeer> parent;
-    if (surroundings.frame.is())
-        parent.set(surroundings.frame->getContainerWindow(), css::uno::UNO_QUERY);
+    if (auto const frame = answer.over.is() ? answer.over : surroundings.frame; frame.is())
+        parent.set(frame->getContainerWindow(), css::uno::UNO_QUERY);
     Reference<css::awt::XMessageBoxFactory> const factory(css::awt::Toolkit::create(surroundings.context),
                                                           UNO_QUERY_THROW);
     auto const kind = answer.done ? css::awt::MessageBoxType_INFOBOX : css::awt::MessageBoxType_ERRORBOX;

@@ -4,6 +4,7 @@
 
 #include <com/sun/star/document/MacroExecMode.hpp>
 #include <com/sun/star/document/UpdateDocMode.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -38,18 +39,29 @@ Reference<css::lang::XComponent> load(Surroundings const& surroundings, OUString
     return css::frame::Desktop::create(surroundings.context)->loadComponentFromURL(url, "_blank", 0, sequence(options));
 }
 
+Reference<css::lang::XComponent> load_shown(Surroundings const& surroundings, OUString const& url, bool as_template) {
+    return load(surroundings, url,
+                {option("AsTemplate", Any(as_template)), option("Hidden", Any(surroundings.unattended)),
+                 option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE))});
+}
+
 Answer open(Surroundings const& surroundings, OUString const& url, bool as_template) {
     OUString cause;
     try {
-        if (load(surroundings, url,
-                 {option("AsTemplate", Any(as_template)), option("Hidden", Any(surroundings.unattended)),
-                  option("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE))})
-                .is())
+        if (load_shown(surroundings, url, as_template).is())
             return {};
     } catch (css::uno::Exception const& problem) {
         cause = problem.Message;
     }
     return {false, with_cause(surroundings, surroundings.say(Text::cannot_open, path_of(url)), cause)};
+}
+
+void close(Reference<css::lang::XComponent> const& document) {
+    try {
+        if (Reference<css::util::XCloseable> const closeable(document, css::uno::UNO_QUERY); closeable.is())
+            closeable->close(true);
+    } catch (css::uno::Exception const&) { // somebody else holds it, or it is gone already
+    }
 }
 
 std::optional<struct statx> status_of(OUString const& url) {
@@ -86,6 +98,21 @@ Answer open_file(Surroundings const& surroundings, OUString const& url) {
     return open(surroundings, url, false);
 }
 
+Reference<css::sheet::XSpreadsheetDocument> open_copy(Surroundings const& surroundings, OUString const& url) {
+    auto const loaded = load_shown(surroundings, url, true);
+    Reference<css::sheet::XSpreadsheetDocument> const document(loaded, css::uno::UNO_QUERY);
+    if (!document.is()) {
+        close(loaded);
+        return {};
+    }
+    // The office would name the file as the template that the document follows, and ask about it later on.
+    auto const facts =
+        Reference<css::document::XDocumentPropertiesSupplier>(document, UNO_QUERY_THROW)->getDocumentProperties();
+    facts->setTemplateName({});
+    facts->setTemplateURL({});
+    return document;
+}
+
 bool is_open(Surroundings const& surroundings, OUString const& url) {
     auto const open = css::frame::Desktop::create(surroundings.context)->getComponents()->createEnumeration();
     while (open->hasMoreElements()) {
@@ -119,11 +146,7 @@ HiddenSpreadsheet::HiddenSpreadsheet(Surroundings const& surroundings, OUString 
 }
 
 HiddenSpreadsheet::~HiddenSpreadsheet() {
-    try {
-        if (Reference<css::util::XCloseable> const closeable(loaded_, css::uno::UNO_QUERY); closeable.is())
-            closeable->close(true);
-    } catch (css::uno::Exception const&) { // somebody else holds it, or it is gone already
-    }
+    close(loaded_);
 }
 
 void store_copy(Reference<css::sheet::XSpreadsheetDocument> const& document, OUString const& url) {

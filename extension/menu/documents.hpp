@@ -15,6 +15,11 @@ Answer open_as_new(Surroundings const& surroundings, std::string_view folder, st
 /// A file as itself, in a window of its own.
 Answer open_file(Surroundings const& surroundings, rtl::OUString const& url);
 
+/// A file as a new document without a name, so that saving it never touches the file; null where that is no
+/// spreadsheet.
+com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> open_copy(Surroundings const& surroundings,
+                                                                                      rtl::OUString const& url);
+
 /// Whether a document that is open in the office has its file there, by whatever name.
 bool is_open(Surroundings const& surroundings, rtl::OUString const& url);
 

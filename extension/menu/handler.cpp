@@ -92,8 +92,9 @@ public:
     }
 
 private:
-    /// Target: the address of the copy or of the results. Source: of the folder to be recalculated. Unattended: no
-    /// dialogs, documents out of sight.
+    /// Target: the address of the copy or of the results. Source: of the folder to be recalculated, or of the sheet to
+    /// start from. Original: of the sheet that was started from. Confirmed: the values that go into every sheet hold.
+    /// Unattended: no dialogs, documents out of sight.
     menu::Answer carry_out(menu::Command command, Sequence<PropertyValue> const& arguments) const {
         menu::Surroundings surroundings{context_, Reference<css::frame::XFrame>(frame_),
                                         menu::language_of_office(context_)};
@@ -103,6 +104,10 @@ private:
                 argument.Value >>= target;
             else if (argument.Name == "Source")
                 argument.Value >>= surroundings.source;
+            else if (argument.Name == "Original")
+                argument.Value >>= surroundings.original;
+            else if (argument.Name == "Confirmed")
+                argument.Value >>= surroundings.confirmed;
             else if (argument.Name == "Unattended")
                 argument.Value >>= surroundings.unattended;
         }

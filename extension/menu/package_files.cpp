@@ -32,4 +32,15 @@ OUString path_of(OUString const& url) {
     return osl::FileBase::getSystemPathFromFileURL(url, path) == osl::FileBase::E_None ? path : url;
 }
 
+OUString url_of(OUString const& path) {
+    OUString url;
+    osl::FileBase::getFileURLFromSystemPath(path, url);
+    return url;
+}
+
+bool is_there(OUString const& path) {
+    osl::DirectoryItem item;
+    return osl::DirectoryItem::get(url_of(path), item) == osl::FileBase::E_None;
+}
+
 } // namespace hearthcell::menu

@@ -15,5 +15,9 @@ rtl::OUString packaged_file(Surroundings const& surroundings, rtl::OUString cons
 
 /// As people write it: /home/… rather than file:///home/…
 rtl::OUString path_of(rtl::OUString const& url);
+rtl::OUString url_of(rtl::OUString const& path);
+
+/// Whether there is a file or folder.
+bool is_there(rtl::OUString const& path);
 
 } // namespace hearthcell::menu

@@ -7,6 +7,8 @@
 #include "extension/menu/package_files.hpp"
 #include "extension/menu/recalculate_folder.hpp"
 #include "extension/menu/safely.hpp"
+#include "extension/menu/same_in_folder.hpp"
+#include "extension/menu/start_from_old.hpp"
 #include "functions/edition.hpp"
 
 using rtl::OUString;
@@ -43,6 +45,10 @@ Answer carry_out(Command command, Surroundings const& surroundings, OUString con
         return leave_seen_remarks(surroundings);
     case Command::copy_for_sharing:
         return copy_for_sharing(surroundings, target);
+    case Command::start_from_old:
+        return start_from_old_sheet(surroundings);
+    case Command::same_in_folder:
+        return same_in_folder(surroundings, target);
     case Command::recalculate_folder:
         return recalculate_folder(surroundings, target);
     case Command::about:

@@ -14,6 +14,11 @@ OUString wide(std::string_view utf8) {
     return {utf8.data(), sal_Int32(utf8.size()), RTL_TEXTENCODING_UTF8};
 }
 
+std::string bytes(OUString const& text) {
+    rtl::OString const narrow = rtl::OUStringToOString(text, RTL_TEXTENCODING_UTF8);
+    return {narrow.getStr(), std::size_t(narrow.getLength())};
+}
+
 OUString Surroundings::say(Text which) const {
     return wide(text(which, language));
 }
@@ -29,6 +34,10 @@ OUString Surroundings::say(Text which, OUString const& first, OUString const& se
     return pattern.copy(0, place).replaceAll("%1", first) + second + pattern.copy(place + 2).replaceAll("%1", first);
 }
 
+OUString Surroundings::title_of(Text label) const {
+    return say(label).replaceAll("~", "").replaceAll(wide("…"), "");
+}
+
 Language language_of_office(Reference<css::uno::XComponentContext> const& context) {
     css::uno::Sequence<css::uno::Any> arguments(1);
     arguments.getArray()[0] <<= css::beans::PropertyValue(
@@ -40,8 +49,7 @@ Language language_of_office(Reference<css::uno::XComponentContext> const& contex
             css::uno::UNO_QUERY_THROW);
         OUString locale;
         settings->getByName("ooLocale") >>= locale;
-        rtl::OString const ascii = rtl::OUStringToOString(locale, RTL_TEXTENCODING_UTF8);
-        return language_of({ascii.getStr(), std::size_t(ascii.getLength())});
+        return language_of(bytes(locale));
     } catch (css::uno::Exception const&) { // a text in English is better than none
         return Language::english;
     }

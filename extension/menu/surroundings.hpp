@@ -7,6 +7,8 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <rtl/ustring.hxx>
 
+#include <string>
+
 namespace hearthcell::menu {
 
 /// What a command works in and on.
@@ -17,20 +19,27 @@ struct Surroundings {
     Language language = Language::english;
     bool unattended = false; // no dialogs, documents open out of sight: for programs that call the commands
 
-    rtl::OUString source = {}; // the address of what a command works on, where a program gives it
+    // What a program gives that calls a command: the addresses of what it works on and of an old sheet, and whether
+    // values that no sheet shows are confirmed.
+    rtl::OUString source = {}, original = {};
+    bool confirmed = false;
 
     [[nodiscard]] rtl::OUString say(Text which) const;
     [[nodiscard]] rtl::OUString say(Text which, rtl::OUString const& first) const;
     [[nodiscard]] rtl::OUString say(Text which, rtl::OUString const& first, rtl::OUString const& second) const;
+    /// A command's label as the title of its dialog: without the mark of its letter and the dots.
+    [[nodiscard]] rtl::OUString title_of(Text label) const;
 };
 
 /// What a command has to say when it is through.
 struct Answer {
     bool done = true;
     rtl::OUString words = {}; // none: nothing to say, also where the user gave the command up
+    com::sun::star::uno::Reference<com::sun::star::frame::XFrame> over = {}; // said there, where it opened a window
 };
 
 rtl::OUString wide(std::string_view utf8);
+std::string bytes(rtl::OUString const& text); ///< its UTF-8
 
 /// The language of the office's menus.
 Language language_of_office(com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> const& context);

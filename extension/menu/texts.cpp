@@ -31,6 +31,12 @@ constexpr std::array<Row, text_count> rows{{
     {Text::leave_seen, {"Seen, leave ~it", "Vu, l~aisser tel quel", "Vist~o, dejarlo así", "Ime~onwa, iachwe"}},
     {Text::copy_for_sharing,
      {"Copy for ~sharing…", "Copie à ~partager…", "Co~pia para compartir…", "~Nakala ya kushirikisha wengine…"}},
+    {Text::start_from_old,
+     {"S~tart from an old sheet…", "Pa~rtir d’un ancien classeur…", "~Empezar desde una hoja antigua…",
+      "~Anza na jedwali la zamani…"}},
+    {Text::same_in_folder,
+     {"Do the s~ame in a folder…", "Faire de ~même dans un dossier…", "~Hacer lo mismo en una carpeta…",
+      "Fanya vivyo ~hivyo kwenye folda…"}},
     {Text::recalculate_folder,
      {"~Recalculate a folder…", "Recalculer un ~dossier…", "Reca~lcular una carpeta…", "Kokotoa upya ~folda…"}},
     {Text::about, {"~Edition and licence", "~Version et licence", "~Versión y licencia", "~Toleo na leseni"}},
@@ -121,6 +127,136 @@ constexpr std::array<Row, text_count> rows{{
       "./extension/install, que pone el programa en %1.",
       "Programu hearthcell-archive, inayofanya kazi hii, haijasakinishwa. Ndani ya folda ya Hearthcell, endesha "
       "./extension/install; itaweka programu hiyo kwenye %1."}},
+    {Text::workbook_files,
+     {"Workbooks (.ods, .fods, .xlsx, .xls)", "Classeurs (.ods, .fods, .xlsx, .xls)",
+      "Hojas de cálculo (.ods, .fods, .xlsx, .xls)", "Majedwali (.ods, .fods, .xlsx, .xls)"}},
+    {Text::choose_old_sheet,
+     {"Choose an old sheet", "Choisir un ancien classeur", "Elegir una hoja antigua", "Chagua jedwali la zamani"}},
+    {Text::started_from_old,
+     {"This is a copy. It remembers its original, “%1”, which stays as it is, also when you save.\n\nType functions of "
+      "Hearthcell over the old formulas or beside them, once. Then choose “%2”: it does so on every sheet that is laid "
+      "out like this one.",
+      "Ceci est une copie. Elle se souvient de son original, «\u00a0%1\u00a0», qui reste tel quel, même quand vous "
+      "enregistrez.\n\nÉcrivez des fonctions de Hearthcell à la place des anciennes formules ou à côté, une seule "
+      "fois. Choisissez ensuite «\u00a0%2\u00a0»\u00a0: la même chose sera faite sur chaque feuille disposée comme "
+      "celle-ci.",
+      "Esto es una copia. Recuerda su original, «%1», que queda como está, también cuando usted guarda.\n\nEscriba "
+      "funciones de Hearthcell sobre las fórmulas antiguas o a su lado, una sola vez. Después elija «%2»: hace lo "
+      "mismo en cada hoja dispuesta como esta.",
+      "Hii ni nakala. Inakumbuka asili yake, “%1”, ambayo inabaki kama ilivyo, hata unapohifadhi.\n\nAndika "
+      "vitendakazi vya Hearthcell juu ya fomula za zamani au kando yake, mara moja tu. Kisha chagua “%2”: hufanya "
+      "vivyo hivyo kwenye kila lahakazi lenye mpangilio kama huu."}},
+    {Text::same_words,
+     {"What differs between this document, as it is on the screen, and its original goes into every sheet of the "
+      "folder that is laid out like the original: into copies. First you see what that is. No original is touched.",
+      "Ce qui diffère entre ce document, tel qu’il est à l’écran, et son original ira dans chaque feuille du dossier "
+      "disposée comme l’original\u00a0: dans des copies. Vous verrez d’abord de quoi il s’agit. Aucun original n’est "
+      "modifié.",
+      "Lo que difiere entre este documento, tal como está en pantalla, y su original pasa a cada hoja de la carpeta "
+      "que esté dispuesta como el original: a copias. Primero verá qué es. No se toca ningún original.",
+      "Tofauti kati ya hati hii, kama ilivyo kwenye skrini, na asili yake zitaingia kwenye kila lahakazi ndani ya "
+      "folda lenye mpangilio kama wa asili: katika nakala. Kwanza utaziona. Hakuna asili inayoguswa."}},
+    {Text::original_file,
+     {"Original of this document (as the document names it: please check)",
+      "Original de ce document (d’après le document\u00a0: à vérifier)",
+      "Original de este documento (según el documento: compruébelo)",
+      "Asili ya hati hii (kama hati inavyosema: tafadhali hakikisha)"}},
+    {Text::choose_original, {"Choose the original", "Choisir l’original", "Elegir el original", "Chagua asili"}},
+    {Text::compare_now, {"Compare", "Comparer", "Comparar", "Linganisha"}},
+    {Text::name_of_same, {"%1 with Hearthcell", "%1 avec Hearthcell", "%1 con Hearthcell", "%1 kwa Hearthcell"}},
+    {Text::original_missing,
+     {"The original “%1” is not there: perhaps it was moved or renamed. Please choose where it is now.",
+      "L’original «\u00a0%1\u00a0» n’est pas là\u00a0: il a peut-être été déplacé ou renommé. Veuillez choisir où il "
+      "se trouve.",
+      "El original «%1» no está ahí: quizá se movió o cambió de nombre. Elija dónde está ahora.",
+      "Asili “%1” haipo: huenda imehamishwa au kubadilishwa jina. Tafadhali chagua mahali ilipo sasa."}},
+    {Text::folder_missing,
+     {"The folder “%1” is not there.", "Le dossier «\u00a0%1\u00a0» n’existe pas.", "La carpeta «%1» no existe.",
+      "Folda “%1” haipo."}},
+    {Text::no_example,
+     {"There is no spreadsheet here to compare. Please open one in Calc and choose the command there.",
+      "Il n’y a ici aucun classeur à comparer. Veuillez en ouvrir un dans Calc et y choisir la commande.",
+      "Aquí no hay ninguna hoja de cálculo que comparar. Abra una en Calc y elija allí la orden.",
+      "Hakuna lahajedwali la kulinganisha hapa. Tafadhali fungua moja kwenye Calc, kisha uchague amri hii humo."}},
+    {Text::comparing,
+     {"Comparing with the original…", "Comparaison avec l’original…", "Comparando con el original…",
+      "Inalinganisha na asili…"}},
+    {Text::comparison_stopped,
+     {"Stopped. Nothing was written, and the open document is unchanged.",
+      "Arrêté. Rien n’a été écrit, et le document ouvert n’a pas changé.",
+      "Detenido. No se ha escrito nada, y el documento abierto no ha cambiado.",
+      "Imesimamishwa. Hakuna kilichoandikwa, na hati iliyofunguliwa haijabadilika."}},
+    {Text::nothing_to_carry,
+     {"Nothing would be carried: the document differs from its original in no cell that counts.\n\n%1",
+      "Rien ne serait reporté\u00a0: le document ne diffère de son original dans aucune cellule qui compte.\n\n%1",
+      "No se trasladaría nada: el documento no difiere de su original en ninguna celda que cuente.\n\n%1",
+      "Hakuna kitakachohamishwa: hati haitofautiani na asili yake katika seli yoyote inayohusika.\n\n%1"}},
+    {Text::plan_words,
+     {"This goes into every sheet of “%1” that is laid out like the original. It is written into copies, in “%2”; "
+      "sheets that are laid out otherwise are left alone and listed.",
+      "Ceci ira dans chaque feuille de «\u00a0%1\u00a0» disposée comme l’original. C’est écrit dans des copies, dans "
+      "«\u00a0%2\u00a0»\u00a0; les feuilles disposées autrement restent telles quelles et sont listées.",
+      "Esto pasa a cada hoja de «%1» dispuesta como el original. Se escribe en copias, en «%2»; las hojas dispuestas "
+      "de otro modo quedan como están y se anotan.",
+      "Hii itaingia kwenye kila lahakazi la “%1” lenye mpangilio kama wa asili. Itaandikwa kwenye nakala, ndani ya "
+      "“%2”; lahakazi zenye mpangilio mwingine zinaachwa na kuorodheshwa."}},
+    {Text::original_changed,
+     {"The original “%1” was changed after this document was started from it. Its own changes are among these "
+      "differences.",
+      "L’original «\u00a0%1\u00a0» a été modifié depuis que ce document en est parti. Ses propres changements sont "
+      "parmi ces différences.",
+      "El original «%1» se modificó después de empezar este documento desde él. Sus propios cambios están entre estas "
+      "diferencias.",
+      "Asili “%1” ilibadilishwa baada ya hati hii kuanzishwa kutokana nayo. Mabadiliko yake mwenyewe yamo kati ya "
+      "tofauti hizi."}},
+    {Text::plan_cells,
+     {"What the cells get", "Ce que reçoivent les cellules", "Lo que reciben las celdas",
+      "Kitakachoingia kwenye seli"}},
+    {Text::instead_of, {"instead of %1", "au lieu de %1", "en lugar de %1", "badala ya %1"}},
+    {Text::not_carried,
+     {"stays as it is: %1", "reste tel quel\u00a0: %1", "queda como está: %1", "inabaki kama ilivyo: %1"}},
+    {Text::plan_constants,
+     {"Values that no sheet shows, and into how many sheets each goes",
+      "Valeurs qu’aucune feuille ne montre, et dans combien de feuilles chacune va",
+      "Valores que ninguna hoja muestra, y en cuántas hojas entra cada uno",
+      "Thamani ambazo hakuna lahakazi linazozionyesha, na idadi ya lahakazi zinakoingia"}},
+    {Text::constants_confirmed,
+     {"These values hold for all of these sheets", "Ces valeurs sont justes pour toutes ces feuilles",
+      "Estos valores son válidos para todas estas hojas", "Thamani hizi ni sahihi kwa lahakazi hizi zote"}},
+    {Text::plan_pairs,
+     {"New results to be compared with old ones: new – old",
+      "Nouveaux résultats à comparer aux anciens\u00a0: nouveau – ancien",
+      "Resultados nuevos que comparar con los antiguos: nuevo – antiguo",
+      "Matokeo mapya ya kulinganisha na ya zamani: jipya – la zamani"}},
+    {Text::not_confirmed,
+     {"Values that no sheet shows would go into every sheet. They must be confirmed first.",
+      "Des valeurs qu’aucune feuille ne montre iraient dans chaque feuille. Il faut d’abord les confirmer.",
+      "Valores que ninguna hoja muestra pasarían a cada hoja. Primero hay que confirmarlos.",
+      "Thamani ambazo hakuna lahakazi linazozionyesha zingeingia kwenye kila lahakazi. Lazima zithibitishwe kwanza."}},
+    {Text::few_first, {"Five first", "Cinq d’abord", "Primero cinco", "Tano kwanza"}},
+    {Text::do_all, {"All", "Tous", "Todas", "Yote"}},
+    {Text::doing_few, {"Doing five first…", "Cinq d’abord…", "Primero cinco…", "Tano kwanza…"}},
+    {Text::doing_all,
+     {"Doing the same in the folder…", "La même chose dans le dossier…", "Lo mismo en la carpeta…",
+      "Vivyo hivyo kwenye folda…"}},
+    {Text::name_of_few, {"%1, five first", "%1, cinq d’abord", "%1, primero cinco", "%1, tano kwanza"}},
+    {Text::tried_words,
+     {"The first workbooks are done: the oldest, the newest and some between. The summary shows what came of them. "
+      "Shall all follow?",
+      "Les premiers classeurs sont faits\u00a0: le plus ancien, le plus récent et quelques-uns entre les deux. Le "
+      "résumé montre ce qu’il en est. Faut-il faire tous les autres\u00a0?",
+      "Las primeras hojas de cálculo están hechas: la más antigua, la más reciente y algunas entre ambas. El resumen "
+      "muestra el resultado. ¿Hacer todas?",
+      "Majedwali ya kwanza yamekamilika: la zamani zaidi, jipya zaidi na baadhi kati yao. Muhtasari unaonyesha "
+      "matokeo. Je, yafuate yote?"}},
+    {Text::values_read,
+     {"Values that were read: lowest … median … highest (what looks odd)",
+      "Valeurs lues\u00a0: minimum … médiane … maximum (ce qui paraît étrange)",
+      "Valores leídos: mínimo … mediana … máximo (lo que parece raro)",
+      "Thamani zilizosomwa: ya chini … ya katikati … ya juu (zinazoonekana za ajabu)"}},
+    {Text::same_failed,
+     {"The same could not be done in the folder.", "La même chose n’a pas pu être faite dans le dossier.",
+      "No se pudo hacer lo mismo en la carpeta.", "Haikuwezekana kufanya vivyo hivyo kwenye folda."}},
     {Text::package_not_found,
      {"LibreOffice does not say where the Hearthcell package is installed. Please install it again and restart "
       "LibreOffice.",

@@ -51,12 +51,6 @@ protected:
         return {};
     }
 
-    static Sheet first_sheet(Reference<css::frame::XModel> const& model) {
-        Reference<css::sheet::XSpreadsheetDocument> const document(model, UNO_QUERY_THROW);
-        Reference<css::container::XIndexAccess> const sheets(document->getSheets(), UNO_QUERY_THROW);
-        return Sheet(Reference<css::sheet::XSpreadsheet>(sheets->getByIndex(0), UNO_QUERY_THROW));
-    }
-
     [[nodiscard]] Reference<css::util::XModifiable> modifiable() const { return {saved->model(), UNO_QUERY_THROW}; }
 
     std::filesystem::path const file = scratch_folder() / "record of 'runs'.ods";

@@ -9,12 +9,16 @@
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 
+#include <chrono>
+#include <thread>
+
 namespace hearthcell::tests {
 
 namespace css = com::sun::star;
 using css::uno::Any;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
+using namespace std::chrono_literals;
 
 namespace {
 
@@ -38,12 +42,17 @@ Said command(Office& office, Document const& document, std::string const& name, 
 
 Said command(Office& office, Reference<css::frame::XModel> const& model, std::string const& name,
              std::filesystem::path const& target, std::filesystem::path const& source, Attended attended) {
+    return command(office, model, name, {target, source, {}, false, attended});
+}
+
+Said command(Office& office, Reference<css::frame::XModel> const& model, std::string const& name, Given const& given) {
     return office::asking("giving the command " + name, [&] {
-        std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(attended == Attended::no))};
-        if (!target.empty())
-            arguments.push_back(argument("Target", Any(office::file_url(target))));
-        if (!source.empty())
-            arguments.push_back(argument("Source", Any(office::file_url(source))));
+        std::vector<css::beans::PropertyValue> arguments{argument("Unattended", Any(given.attended == Attended::no)),
+                                                         argument("Confirmed", Any(given.confirmed))};
+        for (auto const& [argument_name, path] : {std::pair("Target", given.target), std::pair("Source", given.source),
+                                                  std::pair("Original", given.original)})
+            if (!path.empty())
+                arguments.push_back(argument(argument_name, Any(office::file_url(path))));
         Reference<css::frame::XDispatchProvider> const frame(model->getCurrentController()->getFrame(),
                                                              UNO_QUERY_THROW);
         Any const answer = css::frame::DispatchHelper::create(office.context())
@@ -68,6 +77,34 @@ std::vector<Reference<css::frame::XModel>> untitled_documents(Office& office) {
                 found.push_back(model);
         return found;
     });
+}
+
+Reference<css::frame::XModel> open_document(Office& office, std::filesystem::path const& file) {
+    return office::asking("looking for an open document", [&] {
+        Reference<css::frame::XModel> found;
+        auto const all = office.desktop()->getComponents()->createEnumeration();
+        while (all->hasMoreElements())
+            if (Reference<css::frame::XModel> const model(all->nextElement(), css::uno::UNO_QUERY);
+                model.is() && model->getURL() == office::file_url(file))
+                found = model;
+        return found;
+    });
+}
+
+Sheet first_sheet(Reference<css::frame::XModel> const& document) {
+    Reference<css::sheet::XSpreadsheetDocument> const model(document, UNO_QUERY_THROW);
+    Reference<css::container::XIndexAccess> const sheets(model->getSheets(), UNO_QUERY_THROW);
+    return Sheet(Reference<css::sheet::XSpreadsheet>(sheets->getByIndex(0), UNO_QUERY_THROW));
+}
+
+bool eventually(std::function<bool()> const& holds) {
+    auto const end = std::chrono::steady_clock::now() + 120s;
+    while (!holds()) {
+        if (std::chrono::steady_clock::now() > end)
+            return false;
+        std::this_thread::sleep_for(50ms);
+    }
+    return true;
 }
 
 void close(Reference<css::frame::XModel> const& document) {

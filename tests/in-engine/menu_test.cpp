@@ -120,6 +120,9 @@ TEST(TheMenu, StandsInCalcsMenuBarInItsOrder) {
                                             "Seen, leave it",
                                             "-",
                                             "Copy for sharing…",
+                                            "-",
+                                            "Start from an old sheet…",
+                                            "Do the same in a folder…",
                                             "Recalculate a folder…",
                                             "-",
                                             "Edition and licence"};

@@ -11,6 +11,8 @@ namespace hearthcell::tests {
 class ProgramOnPath {
 public:
     explicit ProgramOnPath(std::filesystem::path const& folder); ///< an empty one, or none yet
+    /// A script for /bin/sh in its stead.
+    ProgramOnPath(std::filesystem::path const& folder, std::string const& script);
     ~ProgramOnPath();
     ProgramOnPath(ProgramOnPath const&) = delete;
     ProgramOnPath& operator=(ProgramOnPath const&) = delete;

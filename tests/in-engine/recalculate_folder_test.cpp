@@ -3,47 +3,15 @@
 #include "commands.hpp"
 #include "program_on_path.hpp"
 
-#include "extension/office/file_url.hpp"
-#include "extension/office/text.hpp"
-
 #include <fcntl.h>
 #include <sys/file.h>
 #include <unistd.h>
 
-#include <chrono>
 #include <fstream>
-#include <functional>
-#include <thread>
 
 namespace hearthcell::tests {
 
-namespace css = com::sun::star;
-
 namespace {
-
-using namespace std::chrono_literals;
-
-bool eventually(std::function<bool()> const& holds) {
-    auto const end = std::chrono::steady_clock::now() + 120s;
-    while (!holds()) {
-        if (std::chrono::steady_clock::now() > end)
-            return false;
-        std::this_thread::sleep_for(50ms);
-    }
-    return true;
-}
-
-css::uno::Reference<css::frame::XModel> open_document(Office& office, std::filesystem::path const& file) {
-    return office::asking("looking for an open document", [&] {
-        css::uno::Reference<css::frame::XModel> found;
-        auto const all = office.desktop()->getComponents()->createEnumeration();
-        while (all->hasMoreElements())
-            if (css::uno::Reference<css::frame::XModel> const model(all->nextElement(), css::uno::UNO_QUERY);
-                model.is() && model->getURL() == office::file_url(file))
-                found = model;
-        return found;
-    });
-}
 
 /// Whether a run is at work in an output folder.
 bool is_at_work(std::filesystem::path const& output) {

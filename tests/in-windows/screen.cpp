@@ -34,6 +34,7 @@ void collect(Reference<accessibility::XAccessible> const& object, sal_Int32 dept
     if (Reference<accessibility::XAccessibleComponent> const place(context, css::uno::UNO_QUERY); place.is()) {
         auto const corner = place->getLocationOnScreen();
         auto const size = place->getSize();
+        element.left = corner.X;
         element.x = corner.X + size.Width / 2;
         element.y = corner.Y + size.Height / 2;
     }

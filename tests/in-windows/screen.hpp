@@ -20,6 +20,7 @@ struct Element {
     std::string name;
     sal_Int16 role = role::UNKNOWN;
     int x = 0, y = 0; // its middle, on the screen
+    int left = 0;     // its edge
 };
 
 struct Window {

@@ -1,0 +1,93 @@
+#include "extension/menu/original.hpp"
+
+#include "extension/menu/package_files.hpp"
+
+#include <com/sun/star/beans/PropertyAttribute.hpp>
+#include <com/sun/star/beans/XPropertyContainer.hpp>
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <osl/file.hxx>
+#include <rtl/digest.h>
+
+#include <array>
+#include <memory>
+
+namespace css = com::sun::star;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+using rtl::OUString;
+
+namespace hearthcell::menu {
+namespace {
+
+using Model = Reference<css::sheet::XSpreadsheetDocument>;
+
+constexpr char path_property[] = "Hearthcell original", digest_property[] = "Hearthcell original, SHA-1";
+
+/// Of a file's bytes; empty where it cannot be read.
+OUString digest_of(OUString const& path) {
+    osl::File file(url_of(path));
+    if (file.open(osl_File_OpenFlag_Read) != osl::FileBase::E_None)
+        return {};
+    std::unique_ptr<void, void (*)(rtlDigest)> const digest(rtl_digest_createSHA1(), rtl_digest_destroySHA1);
+    std::array<char, 1 << 16> piece{};
+    sal_uInt64 got = 0;
+    do {
+        if (file.read(piece.data(), piece.size(), got) != osl::FileBase::E_None)
+            return {};
+        rtl_digest_updateSHA1(digest.get(), piece.data(), sal_uInt32(got));
+    } while (got > 0);
+    std::array<sal_uInt8, RTL_DIGEST_LENGTH_SHA1> sum{};
+    rtl_digest_getSHA1(digest.get(), sum.data(), sum.size());
+    OUString written;
+    for (sal_uInt8 const byte : sum)
+        written += (byte < 16 ? OUString("0") : OUString()) + OUString::number(byte, 16);
+    return written;
+}
+
+Reference<css::beans::XPropertyContainer> properties_of(Model const& document) {
+    return Reference<css::document::XDocumentPropertiesSupplier>(document, UNO_QUERY_THROW)
+        ->getDocumentProperties()
+        ->getUserDefinedProperties();
+}
+
+OUString property(Model const& document, char const* name) {
+    Reference<css::beans::XPropertySet> const values(properties_of(document), UNO_QUERY_THROW);
+    OUString const wanted = OUString::createFromAscii(name);
+    OUString text;
+    if (values->getPropertySetInfo()->hasPropertyByName(wanted))
+        values->getPropertyValue(wanted) >>= text;
+    return text;
+}
+
+void keep(Model const& document, char const* name, OUString const& text) {
+    auto const container = properties_of(document);
+    OUString const wanted = OUString::createFromAscii(name);
+    if (Reference<css::beans::XPropertySet>(container, UNO_QUERY_THROW)
+            ->getPropertySetInfo()
+            ->hasPropertyByName(wanted))
+        container->removeProperty(wanted); // one of an earlier copy
+    container->addProperty(wanted, css::beans::PropertyAttribute::REMOVABLE, Any(text));
+}
+
+} // namespace
+
+bool Original::is_still(OUString const& file) const {
+    return digest.isEmpty() || file != path || digest_of(file) == digest;
+}
+
+void remember_original(Model const& document, OUString const& path) {
+    Reference<css::util::XModifiable> const changes(document, UNO_QUERY_THROW);
+    bool const was_changed = changes->isModified();
+    keep(document, path_property, path);
+    keep(document, digest_property, digest_of(path));
+    changes->setModified(was_changed);
+}
+
+Original original_of(Model const& document) {
+    return {property(document, path_property), property(document, digest_property)};
+}
+
+} // namespace hearthcell::menu
