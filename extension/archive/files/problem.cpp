@@ -6,7 +6,7 @@
 namespace hearthcell::archive {
 namespace {
 
-constexpr std::array<std::pair<Reason, std::string_view>, 25> all{{
+constexpr std::array<std::pair<Reason, std::string_view>, 26> all{{
     {Reason::password, "password"},
     {Reason::corrupt, "corrupt"},
     {Reason::unsupported, "unsupported"},
@@ -21,6 +21,7 @@ constexpr std::array<std::pair<Reason, std::string_view>, 25> all{{
     {Reason::symlink_loop, "symlink loop"},
     {Reason::not_set, "not set"},
     {Reason::not_collected, "not collected"},
+    {Reason::not_compared, "not compared"},
     {Reason::nowhere, "in no workbook"},
     {Reason::locked_sheet, "sheet locked by a password"},
     {Reason::formulas_left, "formulas left"},

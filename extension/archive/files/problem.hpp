@@ -24,6 +24,7 @@ enum class Reason {
     symlink_loop,
     not_set,
     not_collected,
+    not_compared,
     nowhere,
     locked_sheet,
     formulas_left,

@@ -1,6 +1,7 @@
 #include "extension/archive/recalculation/assignment.hpp"
 
 #include "extension/formulas/quotes.hpp"
+#include "extension/formulas/reference.hpp"
 #include "extension/formulas/tokens.hpp"
 
 #include <charconv>
@@ -38,12 +39,17 @@ void check_formula(std::string const& formula) {
         throw std::invalid_argument("a bracket of the formula '" + formula + "' is not closed");
 }
 
-} // namespace
-
+/// A sheet's name in quotes may hold the sign, too. npos where there is none.
 std::size_t sign_after_name(std::string const& text) {
     auto const after_quotes = text.starts_with('\'') ? formulas::past_quotes(text, 0) : 0;
     return text.find('=', after_quotes == std::string::npos ? 0 : after_quotes);
 }
+
+std::pair<int, int> size_of(formulas::Address const& address) {
+    return {address.block.bottom - address.block.top, address.block.right - address.block.left};
+}
+
+} // namespace
 
 Assignment read_assignment(std::string const& text) {
     auto const sign = sign_after_name(text);
@@ -57,6 +63,17 @@ Assignment read_assignment(std::string const& text) {
     if (auto const number = number_in(value))
         return {text.substr(0, sign), *number};
     return {text.substr(0, sign), value};
+}
+
+ComparedPair read_pair(std::string const& text) {
+    auto const sign = sign_after_name(text);
+    if (sign == std::string::npos || sign == 0 || sign + 1 == text.size())
+        throw std::invalid_argument("'" + text + "' is not NEW=OLD");
+    ComparedPair const pair{text.substr(0, sign), text.substr(sign + 1)};
+    auto const now = formulas::address_in(pair.now), old = formulas::address_in(pair.old);
+    if (now && old && size_of(*now) != size_of(*old))
+        throw std::invalid_argument(pair.now + " and " + pair.old + " are blocks of different size");
+    return pair;
 }
 
 std::vector<std::string> split_names(std::string const& list) {

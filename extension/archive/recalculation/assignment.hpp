@@ -19,8 +19,11 @@ struct Assignment {
 };
 Assignment read_assignment(std::string const& text); // throws std::invalid_argument
 
-/// "NEW=OLD", and where the sign stands: a sheet's name in quotes may hold one, too. npos where there is none.
-std::size_t sign_after_name(std::string const& text);
+/// "Run.C20=Run.B20": what --compare says, cells, blocks of cells or names.
+struct ComparedPair {
+    std::string now, old;
+};
+ComparedPair read_pair(std::string const& text); // throws std::invalid_argument
 
 /// "NAME,NAME,'A sheet, odd'.B4"
 std::vector<std::string> split_names(std::string const& list);

@@ -50,15 +50,17 @@ Options checked(Raw raw) {
     if (raw.output.empty())
         throw std::invalid_argument("--output DIR is missing");
     options.output = raw.output;
-    bool const of_a_run = !raw.collect.empty() || !raw.set.empty() || !raw.base.empty() || options.values ||
-                          options.dry_run || options.check || options.inventory;
+    bool const of_a_run = !raw.collect.empty() || !raw.set.empty() || !raw.compare.empty() || !raw.base.empty() ||
+                          options.values || options.dry_run || options.check || options.inventory;
     if (options.merge && of_a_run)
-        throw std::invalid_argument("--merge joins what is there: --base, --check, --collect, --set, --values, "
-                                    "--dry-run and --inventory belong to the runs themselves");
-    if (options.inventory &&
-        (!raw.collect.empty() || !raw.set.empty() || options.values || options.dry_run || options.check))
-        throw std::invalid_argument("--inventory only reads: --check, --collect, --set, --values and --dry-run go with "
-                                    "a recalculation");
+        throw std::invalid_argument(
+            "--merge joins what is there: --base, --check, --collect, --compare, --set, --values, "
+            "--dry-run and --inventory belong to the runs themselves");
+    if (options.inventory && (!raw.collect.empty() || !raw.set.empty() || !raw.compare.empty() || options.values ||
+                              options.dry_run || options.check))
+        throw std::invalid_argument(
+            "--inventory only reads: --check, --collect, --compare, --set, --values and --dry-run go with "
+            "a recalculation");
     read_examples(raw, options);
     if (!raw.same_words.empty() && !options.inventory && !options.merge && options.examples.empty())
         throw std::invalid_argument("--same-words goes with --inventory and --example");
@@ -73,6 +75,8 @@ Options checked(Raw raw) {
     columns_of(options.collect); // says what is too wide
     for (std::string const& text : raw.set)
         options.set.push_back(read_assignment(text));
+    for (std::string const& text : raw.compare)
+        options.compare.push_back(read_pair(text));
     if (options.strict && !options.check && !options.merge)
         throw std::invalid_argument("--strict is about the remarks of --check");
     if (options.values && options.dry_run)

@@ -32,7 +32,8 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
         ++all.tally.formulas;
         if (auto const* const number = std::get_if<double>(&after); number != nullptr && numbers != nullptr)
             (*numbers)[place] = *number;
-        all.tally.ours += calls_ours(formula()) ? 1 : 0;
+        if (calls_ours(formula()))
+            ++(set.contains(place) ? all.tally.given : all.tally.ours);
         Stored const* const found = stored.find(place);
         Stored before = found != nullptr ? *found : Stored{place, {}, false};
         if (before.perhaps_text && std::holds_alternative<std::string>(after))

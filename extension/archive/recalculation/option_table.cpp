@@ -22,6 +22,7 @@ char const* const footer = R"(In the output folder:
   a recalculated copy of every workbook at the same relative path
   changes.csv    every result that is another one now
   collected.csv  with --collect: one row a workbook, or a row for each of a block
+  old-and-new.csv with --compare: new results beside old ones
   problems.csv   what could not be done, and why
   remarks.csv    with --check: what looks wrong or odd in the workbooks
   layouts.csv    with --inventory: which layouts the sheets have, and in what they differ
@@ -70,6 +71,12 @@ void describe(CLI::App& app, Raw& raw) {
                    "Puts a number, a text or a formula (B5==A1*2) into a defined name or cell of every workbook before "
                    "it is recalculated; repeatable")
         ->type_name("NAME=VALUE")
+        ->allow_extra_args(false);
+    app.add_option("--compare", raw.compare,
+                   "Sets a new cell, column or name (Run.C20) against an old result (Run.B20), as it was saved: "
+                   "old-and-new.csv, a page of the summary with a chart, and which published method the old numbers "
+                   "follow; repeatable")
+        ->type_name("NEW=OLD")
         ->allow_extra_args(false);
     app.add_flag("--values", options.values,
                  "Copies for sharing: formulas with Hearthcell's functions become values, and notes of their cells");

@@ -17,7 +17,7 @@ extern char const* const footer;      ///< files, exit status, examples
 
 /// As the command line gives it, before it is checked.
 struct Raw {
-    std::vector<std::string> inputs, collect, set, example, of;
+    std::vector<std::string> inputs, collect, set, compare, example, of;
     std::string output, base, package, office, same_words, values_by_folder;
     Options options;
 };

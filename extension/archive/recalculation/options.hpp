@@ -24,6 +24,7 @@ struct Options {
     std::uint64_t memory_limit = 2048; // MiB
     std::vector<std::string> collect;
     std::vector<Assignment> set;
+    std::vector<ComparedPair> compare;
     std::filesystem::path same_words; // of an inventory: a file; may be empty
     struct ExamplePair {
         std::filesystem::path now, old;

@@ -30,6 +30,7 @@ struct Outcome {
     CheckOutcome check;                  // where it was asked for
     CarriedOutcome carried;              // of an example
     std::vector<ReadOutcome> read;       // by what was carried
+    std::vector<bool> compared;          // of each pair two: whether the workbook has the new cells, and the old ones
 };
 
 } // namespace hearthcell::archive

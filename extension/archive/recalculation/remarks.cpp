@@ -3,6 +3,8 @@
 #include "extension/checking/check.hpp"
 #include "extension/office/text.hpp"
 
+#include <algorithm>
+
 namespace hearthcell::archive {
 namespace {
 
@@ -21,15 +23,45 @@ CheckOutcome outcome_of(checking::Result const& result) {
     return outcome;
 }
 
+checking::Result checked(office::Office& office, office::Document const& workbook,
+                         std::vector<checking::Range> const& selection) {
+    checking::Check check(office.context(), workbook.model(), Language::english, selection);
+    while (check.go_on())
+        ;
+    return check.result();
+}
+
+/// As few blocks as runs down the columns make.
+std::vector<checking::Range> runs_of(std::set<Place> const& cells) {
+    std::vector<checking::Range> runs;
+    for (Place const& first : cells) {
+        if (cells.contains({first.sheet, first.row - 1, first.column}))
+            continue;
+        Place last = first;
+        while (cells.contains({last.sheet, last.row + 1, last.column}))
+            ++last.row;
+        runs.push_back({first, last});
+    }
+    return runs;
+}
+
 } // namespace
 
 CheckOutcome check(office::Office& office, office::Document const& workbook) {
-    return office::asking("checking the workbook", [&] {
-        checking::Check check(office.context(), workbook.model(), Language::english);
-        while (check.go_on())
-            ;
-        return outcome_of(check.result());
-    });
+    return office::asking("checking the workbook", [&] { return outcome_of(checked(office, workbook, {})); });
+}
+
+std::map<Place, std::string> remarks_on(office::Office& office, office::Document const& workbook,
+                                        std::set<Place> const& cells) {
+    std::map<Place, std::string> remarks;
+    if (cells.empty())
+        return remarks;
+    for (checking::RunRemarks const& run : checked(office, workbook, runs_of(cells)).remarks)
+        for (checking::Remark const& remark : run.remarks)
+            for (Place place = remark.cell; place.row <= std::max(remark.cell.row, remark.last_row); ++place.row)
+                if (remark.place.empty() && cells.contains(place))
+                    remarks[place] += (remarks[place].empty() ? "" : " ") + remark.sentence;
+    return remarks;
 }
 
 } // namespace hearthcell::archive

@@ -1,8 +1,11 @@
 #pragma once
 // The check of a workbook, as the reports of an archive tell it.
 
+#include "extension/archive/files/value.hpp"
 #include "extension/office/document.hpp"
 
+#include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -23,5 +26,9 @@ struct CheckOutcome {
 
 /// In English, as all reports. Changes nothing in the workbook.
 CheckOutcome check(office::Office& office, office::Document const& workbook);
+
+/// The same on some cells alone: what is wrong or odd about each.
+std::map<Place, std::string> remarks_on(office::Office& office, office::Document const& workbook,
+                                        std::set<Place> const& cells);
 
 } // namespace hearthcell::archive

@@ -61,6 +61,7 @@ void Tally::count(Change const& change) {
 void Tally::add(Tally const& other) {
     formulas += other.formulas;
     ours += other.ours;
+    given += other.given;
     without_result += other.without_result;
     unchanged += other.unchanged;
     links_not_followed += other.links_not_followed;
@@ -88,6 +89,7 @@ std::uint64_t Tally::changed() const {
 void to_json(nlohmann::json& json, Tally const& tally) {
     json = {{"formulas", tally.formulas},
             {"ours", tally.ours},
+            {"given", tally.given},
             {"without_result", tally.without_result},
             {"unchanged", tally.unchanged},
             {"links_not_followed", tally.links_not_followed},
@@ -107,6 +109,7 @@ void to_json(nlohmann::json& json, Tally const& tally) {
 void from_json(nlohmann::json const& json, Tally& tally) {
     json.at("formulas").get_to(tally.formulas);
     json.at("ours").get_to(tally.ours);
+    json.at("given").get_to(tally.given);
     json.at("without_result").get_to(tally.without_result);
     json.at("unchanged").get_to(tally.unchanged);
     json.at("links_not_followed").get_to(tally.links_not_followed);

@@ -23,6 +23,7 @@ struct Tally {
 
     std::uint64_t formulas = 0;
     std::uint64_t ours = 0;           // of these, that call functions of ours
+    std::uint64_t given = 0;          // besides, that this run put there
     std::uint64_t without_result = 0; // of which the file holds no result
     std::uint64_t unchanged = 0;
     std::uint64_t links_not_followed = 0; // results lost, since the file holds no copy of what they are linked to

@@ -6,6 +6,7 @@
 #include "extension/archive/recalculation/comparison.hpp"
 #include "extension/archive/recalculation/formula_cells.hpp"
 #include "extension/archive/recalculation/links.hpp"
+#include "extension/archive/recalculation/pairs_of_example.hpp"
 #include "extension/archive/recalculation/setting.hpp"
 #include "extension/office/document.hpp"
 #include "extension/office/text.hpp"
@@ -135,6 +136,20 @@ std::vector<ReadOutcome> read_by(PlannedWorkbook const& planned, Numbers const& 
     return read;
 }
 
+std::vector<CellPair> cells_to_compare(Document const& workbook, Options const& options, Carrying const* carrying,
+                                       Outcome& outcome) {
+    std::vector<CellPair> cells;
+    for (std::size_t number = 0; number < options.compare.size(); ++number) {
+        ComparedPair const& pair = options.compare[number];
+        auto const more =
+            carrying != nullptr && is_of_an_example(pair, carrying->examples)
+                ? cells_by_example(number, pair, carrying->examples, carrying->planned.plan, outcome.compared)
+                : cells_of_pair(workbook, number, pair, outcome.compared, outcome.problems);
+        cells.insert(cells.end(), more.begin(), more.end());
+    }
+    return cells;
+}
+
 } // namespace
 
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
@@ -149,9 +164,11 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
 
     Recalculated result;
     Outcome& outcome = result.outcome;
+    OldAndNew old_and_new(workbook, cells_to_compare(workbook, options, carrying, outcome), stored);
     auto set = set_all(workbook, options, outcome.problems);
     if (carrying != nullptr)
         set.merge(carry_all(workbook, copy.format, *carrying, outcome));
+    old_and_new.keep_written(set);
     workbook.recalculate();
     Numbers numbers;
     Comparison comparison =
@@ -165,6 +182,9 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
         outcome.check = check(office, workbook);
     if (!options.collect.empty())
         outcome.collected = collect(workbook, options.collect, outcome.problems);
+    // What is computed by other methods for a while must not be in the copy: nor can it be when formulas are values.
+    if (options.dry_run || options.values)
+        result.compared = old_and_new.rows(office, workbook);
     if (options.dry_run)
         return result;
 
@@ -173,6 +193,8 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
     result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
     save(workbook, result.saved);
     put_links_back(result.saved, copy.format, outside, room);
+    if (!options.values)
+        result.compared = old_and_new.rows(office, workbook);
     return result;
 }
 

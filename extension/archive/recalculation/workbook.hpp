@@ -3,6 +3,7 @@
 
 #include "extension/archive/files/format.hpp"
 #include "extension/archive/recalculation/carrying.hpp"
+#include "extension/archive/recalculation/old_and_new.hpp"
 #include "extension/archive/recalculation/options.hpp"
 #include "extension/archive/recalculation/outcome.hpp"
 #include "extension/office/office.hpp"
@@ -24,11 +25,13 @@ struct PrivateCopy {
 struct Carrying {
     PlannedWorkbook& planned;
     ExampleFormats const& formats;
+    ExampleSet const& examples;
 };
 
 struct Recalculated {
     Outcome outcome;
     std::vector<Change> changes; // in the order of the cells
+    std::vector<ComparedRow> compared;
     std::filesystem::path saved; // empty in a dry run
 };
 

@@ -36,6 +36,13 @@ void add_to_list(std::filesystem::path const& list, std::string const& name) {
         throw std::system_error(why, std::generic_category(), list.string());
 }
 
+/// After a power failure it is done again: what is costly is to wait for the disk.
+void write_rows(std::filesystem::path const& place, std::string const& rows) {
+    WholeFile file(place);
+    file.write(rows);
+    file.put_in_place(false);
+}
+
 } // namespace
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Collected, value, unit, found)
@@ -59,7 +66,11 @@ void to_json(json& out, Finished const& finished) {
         out["carried"] = finished.carried;
     if (!finished.read.empty())
         out["read"] = finished.read;
+    if (!finished.compared.empty())
+        out["compared"] = finished.compared;
     out["rows_size"] = finished.rows_size;
+    if (finished.compared_size > 0)
+        out["compared_size"] = finished.compared_size;
     out["source"] = finished.source;
     if (finished.copy_size)
         out["copy_size"] = *finished.copy_size;
@@ -79,7 +90,10 @@ void from_json(json const& in, Finished& finished) {
         in["carried"].get_to(finished.carried);
     if (in.contains("read"))
         in["read"].get_to(finished.read);
+    if (in.contains("compared"))
+        finished.compared = in["compared"].get<std::vector<bool>>();
     in.at("rows_size").get_to(finished.rows_size);
+    finished.compared_size = in.value("compared_size", std::uint64_t{0});
     in.at("source").get_to(finished.source);
     if (in.contains("copy_size"))
         finished.copy_size = in["copy_size"].get<std::uint64_t>();
@@ -95,6 +109,10 @@ std::filesystem::path Records::place(std::string const& relative, char const* en
 
 std::filesystem::path Records::rows_of_changes(std::string const& relative) const {
     return place(relative, ".csv");
+}
+
+std::filesystem::path Records::rows_of_old_and_new(std::string const& relative) const {
+    return place(relative, ".old-and-new.csv");
 }
 
 std::optional<Finished> Records::find(std::string const& relative) const {
@@ -113,6 +131,9 @@ std::optional<Finished> Records::find(std::string const& relative, std::string c
     std::error_code missing;
     if (!finished || finished->key != key ||
         std::filesystem::file_size(rows_of_changes(relative), missing) != finished->rows_size)
+        return std::nullopt;
+    if (finished->compared_size > 0 &&
+        std::filesystem::file_size(rows_of_old_and_new(relative), missing) != finished->compared_size)
         return std::nullopt;
     if (finished->copy_size && std::filesystem::file_size(output_ / relative, missing) != *finished->copy_size)
         return std::nullopt;
@@ -176,12 +197,13 @@ bool Records::claimed(std::string const& relative) const {
     return std::filesystem::exists(place(relative, ".json"));
 }
 
-void Records::keep(std::string const& relative, Finished const& finished, std::string const& rows) const {
+void Records::keep(std::string const& relative, Finished const& finished, std::string const& rows,
+                   std::string const& rows_of_old_and_new_csv) const {
     auto const facts = place(relative, ".json");
     std::filesystem::create_directories(facts.parent_path());
-    WholeFile changes(rows_of_changes(relative));
-    changes.write(rows);
-    changes.put_in_place(false); // after a power failure it is done again: what is costly is to wait for the disk
+    write_rows(rows_of_changes(relative), rows);
+    if (!rows_of_old_and_new_csv.empty())
+        write_rows(rows_of_old_and_new(relative), rows_of_old_and_new_csv);
     WholeFile file(facts);
     json record(finished);
     auto known = hashes(relative);

@@ -11,18 +11,20 @@
 
 namespace hearthcell::archive {
 
-/// A workbook that need not be done again, and all that the reports say of it but its rows of changes.csv.
+/// A workbook that need not be done again, and all that the reports say of it but its rows of changes.csv and
+/// old-and-new.csv.
 struct Finished : Outcome {
     std::string key;                        // content, package and options that it was done with
     std::optional<std::uint64_t> copy_size; // nothing: no copy was made
     std::uint64_t rows_size = 0;            // bytes of its rows of changes.csv
+    std::uint64_t compared_size = 0;        // of those of old-and-new.csv
     std::string source;                     // state of the original, see state_of
 };
 
 void to_json(nlohmann::json& json, Finished const& finished);
 void from_json(nlohmann::json const& json, Finished& finished);
 
-/// What is finished, in a folder within the output: two small files a workbook, written whole or not at all.
+/// What is finished, in a folder within the output: two small files a workbook, or three, written whole or not at all.
 class Records {
 public:
     explicit Records(std::filesystem::path const& output);
@@ -44,9 +46,11 @@ public:
     enum class Removal { done, not_there, was_changed };
     Removal remove_copy(std::string const& relative) const; // throws std::system_error
 
-    void keep(std::string const& relative, Finished const& finished, std::string const& rows_of_changes) const;
+    void keep(std::string const& relative, Finished const& finished, std::string const& rows_of_changes,
+              std::string const& rows_of_old_and_new = {}) const;
 
     [[nodiscard]] std::filesystem::path rows_of_changes(std::string const& relative) const;
+    [[nodiscard]] std::filesystem::path rows_of_old_and_new(std::string const& relative) const;
     [[nodiscard]] std::filesystem::path const& folder() const { return folder_; }
 
 private:

@@ -16,7 +16,7 @@ namespace hearthcell::archive {
 struct RunFacts {
     std::string edition;        // of the package
     std::string key_of_options; // see Task
-    std::vector<std::string> collect;
+    std::vector<std::string> collect, compare;
     std::filesystem::path base; // that the paths in the reports are relative to
     bool check = false;         // whether the workbooks were checked
     bool inventory = false;     // else a recalculation

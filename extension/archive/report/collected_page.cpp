@@ -58,7 +58,7 @@ constexpr std::array time_words{"day", "year", "row of collected.csv"};
 
 std::string heading(Summary const& summary, Findings const& findings, std::size_t name) {
     std::string text = summary.collected_columns[name].heading;
-    for (Findings::Row const& row : findings.sample)
+    for (Findings::Row const& row : findings.sample.kept())
         if (std::string const& unit = row.values.at(name).unit; !unit.empty())
             return text + ", " + unit;
     return text;
@@ -76,7 +76,7 @@ PageTable points_of(Findings const& findings, std::vector<std::string> const& he
                      {}};
     for (std::string const& text : headings)
         points.columns.push_back({text, Look::number});
-    for (Findings::Row const& row : findings.sample) {
+    for (Findings::Row const& row : findings.sample.kept()) {
         auto const when = time.of(row);
         if (!when)
             continue;
@@ -109,10 +109,11 @@ void add_charts(Page& page, Summary const& summary, Findings const& findings, Ti
                                    .days = time.from == Time::From::day});
     if (page.charts.empty())
         page.notes.emplace_back("There is no number among the results that could be drawn.");
-    if (std::size_t const left_out = findings.sample.size() - page.points.rows.size(); left_out > 0)
+    if (std::size_t const left_out = findings.sample.kept().size() - page.points.rows.size(); left_out > 0)
         page.notes.push_back(std::to_string(left_out) + " without a day are not in the picture.");
-    if (findings.every > 1)
-        page.notes.push_back("The picture shows one in " + std::to_string(findings.every) + " rows of collected.csv.");
+    if (findings.sample.every() > 1)
+        page.notes.push_back("The picture shows one in " + std::to_string(findings.sample.every()) +
+                             " rows of collected.csv.");
 }
 
 std::string explanation(Summary const& summary, Time const& time) {
@@ -137,7 +138,7 @@ Page page_of_collected(Summary const& summary, Findings const& findings) {
         page.words.emplace_back("Nothing was collected: no workbook could be done.");
         return page;
     }
-    Time const time = time_in(findings.sample, names);
+    Time const time = time_in(findings.sample.kept(), names);
     page.words.push_back(explanation(summary, time));
     PageTable table{{{"file", Look::text, 86}}, {}};
     std::vector<std::string> headings;

@@ -78,6 +78,11 @@ void draw_axes(Reference<css::chart::XDiagram> const& diagram, PageChart const& 
         set(x->getXAxis(), "NumberFormat", Any(formats.of(Look::day)));
         set(x->getXAxis(), "LinkNumberFormatToSource", Any(false));
     }
+    if (chart.low < chart.high)
+        for (auto const& axis : {x->getXAxis(), y->getYAxis()}) {
+            set(axis, "Min", Any(chart.low));
+            set(axis, "Max", Any(chart.high));
+        }
     set(x->getXAxis(), "TextBreak", Any(true));
     Reference<css::chart::X3DDisplay> const walls(diagram, UNO_QUERY_THROW);
     set(walls->getWall(), "FillStyle", Any(css::drawing::FillStyle_NONE));
@@ -88,9 +93,15 @@ void draw_axes(Reference<css::chart::XDiagram> const& diagram, PageChart const& 
 
 void draw_series(Reference<css::chart::XDiagram> const& diagram, PageChart const& chart) {
     for (std::size_t series = 0; series < chart.series.size(); ++series) {
-        auto const row = diagram->getDataRowProperties(static_cast<sal_Int32>(series));
+        // Of points the first row is that of x.
+        bool const points = chart.shape == ChartShape::points;
+        auto const row = diagram->getDataRowProperties(static_cast<sal_Int32>(series + (points ? 1 : 0)));
         sal_Int32 const colour = series == 0 ? colour_lower : colour_higher;
-        if (chart.shape == ChartShape::points) {
+        if (chart.last_is_line && series + 1 == chart.series.size()) {
+            set(row, "Color", Any(faint));
+            set(row, "SymbolType", Any(css::chart::ChartSymbolType::NONE));
+            set(row, "Lines", Any(true));
+        } else if (points) {
             set(row, "Color", Any(colour));
             set(row, "SymbolType", Any(css::chart::ChartSymbolType::SYMBOL0));
             set(row, "SymbolSize", Any(css::awt::Size(180, 180)));

@@ -14,7 +14,6 @@ constexpr std::size_t most_groups = 10'000; // before it is chosen which ones ar
 constexpr std::size_t most_changes = 30;
 constexpr std::size_t most_problems = 3; // of each reason
 constexpr std::size_t most_rows = 25, most_remarks = 25;
-constexpr std::size_t most_points = 600;
 
 } // namespace
 
@@ -39,13 +38,7 @@ void Findings::workbook(Origin const& origin, Finished const& finished) {
 void Findings::collect(Row const& row) {
     if (first_rows.size() < most_rows)
         first_rows.push_back(row);
-    if ((row.number - 1) % every != 0)
-        return;
-    sample.push_back(row);
-    if (sample.size() <= most_points)
-        return;
-    every *= 2;
-    std::erase_if(sample, [&](Row const& one) { return (one.number - 1) % every != 0; });
+    sample.add(row);
 }
 
 void Findings::change(Origin const& origin, ChangeRow const& row) {

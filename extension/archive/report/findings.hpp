@@ -3,6 +3,7 @@
 
 #include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/finished.hpp"
+#include "extension/archive/report/every_nth.hpp"
 
 #include <array>
 #include <cstdint>
@@ -60,8 +61,8 @@ public:
     std::map<Reason, std::vector<Listed>> problems;
     std::vector<Remarked> remarks; // the first ones
     std::vector<Row> first_rows;   // of collected.csv
-    std::vector<Row> sample;       // every nth row of it
-    std::uint64_t rows = 0, every = 1;
+    EveryNth<Row> sample{600};     // of its rows
+    std::uint64_t rows = 0;
 
 private:
     Group& group_of(Origin const& origin);

@@ -29,7 +29,8 @@ void from_json(json const& in, PageCell& cell) {
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PageColumn, heading, look, width)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PageTable, columns, rows)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PageChart, shape, title, x_title, y_title, labels, series, of_points, height, days)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PageChart, shape, title, x_title, y_title, labels, series, of_points, height, days,
+                                   last_is_line, low, high)
 
 void to_json(json& out, Page const& page) {
     out = {{"name", page.name},   {"title", page.title},   {"words", page.words},  {"tables", page.tables},

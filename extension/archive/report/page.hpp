@@ -39,6 +39,8 @@ struct PageChart {
     bool of_points = false;               // from Page::points, else from the page's first table
     int height = 70;                      // mm
     bool days = false;                    // x is a day
+    bool last_is_line = false;            // of points: the last series is a line to hold the others against
+    double low = 0, high = 0;             // of both axes; nothing is said where they are the same
 };
 
 struct Page {

@@ -43,9 +43,11 @@ void add_more(Page& page, std::uint64_t all, std::uint64_t shown, std::string co
         page.notes.push_back("… and " + std::to_string(all - shown) + " more " + of + " in " + where);
 }
 
-std::vector<Page> pages_of(Summary const& summary, Findings const& findings) {
+std::vector<Page> pages_of(Summary const& summary, Findings const& findings, Agreement const& agreement) {
     std::vector<Page> pages{page_by_function(summary), page_by_folder(summary, findings), page_of_largest(findings),
                             page_of_sizes(summary, findings), page_of_problems(summary, findings)};
+    if (!summary.compare.empty())
+        pages.insert(pages.begin(), page_of_old_and_new(summary, agreement)); // what was asked for comes first
     if (summary.remarks.asked)
         pages.push_back(page_of_remarks(summary, findings));
     if (!summary.collected.empty())

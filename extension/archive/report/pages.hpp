@@ -8,7 +8,7 @@
 namespace hearthcell::archive {
 
 /// What stands on the pages of the summary, each of which fits on one sheet of paper.
-std::vector<Page> pages_of(Summary const& summary, Findings const& findings);
+std::vector<Page> pages_of(Summary const& summary, Findings const& findings, Agreement const& agreement);
 
 // One by one:
 Page page_by_function(Summary const& summary);
@@ -17,6 +17,7 @@ Page page_of_largest(Findings const& findings);
 Page page_of_sizes(Summary const& summary, Findings const& findings);
 Page page_of_problems(Summary const& summary, Findings const& findings);
 Page page_of_remarks(Summary const& summary, Findings const& findings);
+Page page_of_old_and_new(Summary const& summary, Agreement const& agreement);
 Page page_of_collected(Summary const& summary, Findings const& findings);
 
 // Their parts:

@@ -35,6 +35,8 @@ std::string advice(Reason reason) {
         return "It has no such name or cell for --set, or one that is protected.";
     case Reason::not_collected:
         return "What --collect asks for is too large, or a block where one cell was meant.";
+    case Reason::not_compared:
+        return "What --compare sets side by side is too large, or not of one size.";
     case Reason::nowhere:
         return "No workbook has a cell or name that was asked for. Was it meant so?";
     case Reason::locked_sheet:

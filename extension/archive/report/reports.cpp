@@ -22,7 +22,8 @@ std::vector<std::string> headings_of_collected(std::vector<CollectedColumn> cons
 
 Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, SameWords const& same_words)
     : output_(output), changes_(output / "changes.csv"), collected_(output / "collected.csv"),
-      problems_(output / "problems.csv"), remarks_(output / "remarks.csv") {
+      problems_(output / "problems.csv"), remarks_(output / "remarks.csv"), old_and_new_(output / "old-and-new.csv"),
+      agreement_(facts.compare) {
     summary_.edition = facts.edition;
     summary_.remarks.asked = facts.check;
     summary_.example.asked = facts.example;
@@ -33,6 +34,9 @@ Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, Sam
     for (std::string const& name : facts.collect)
         summary_.collected.emplace_back(name, 0);
     summary_.collected_columns = columns_of(facts.collect);
+    summary_.compare = facts.compare;
+    summary_.compared_in.resize(2 * facts.compare.size());
+    old_and_new_.add(csv_row(headings_of_old_and_new()));
     problems_.add(csv_row({"file", "reason", "detail", "attempts"}));
     collected_.add(csv_row(headings_of_collected(columns_of(facts.collect))));
     try {
@@ -54,6 +58,8 @@ void Reports::finished(std::string const& relative, RunPlace const& place, Finis
         return inventory_->workbook(origin, Records(place.output).rows_of_changes(relative));
     add_collected(relative, finished.collected);
     add_remarks(relative, finished.check);
+    if (finished.compared_size > 0)
+        add_old_and_new(relative, Records(place.output).rows_of_old_and_new(relative));
     if (finished.rows_size > 0)
         add_changes(origin, Records(place.output).rows_of_changes(relative));
 }
@@ -78,6 +84,17 @@ void Reports::add_remarks(std::string const& relative, CheckOutcome const& check
     if (check.all > check.remarks.size())
         remarks_.add(csv_row({shown(relative), "", "", "", "",
                               "and " + std::to_string(check.all - check.remarks.size()) + " more", ""}));
+}
+
+void Reports::add_old_and_new(std::string const& relative, std::filesystem::path const& rows) {
+    CsvReader reader([&](std::vector<std::string> const& fields) {
+        if (auto const row = old_and_new_row(fields))
+            agreement_.add(relative, *row);
+    });
+    read_pieces(rows, [&](std::string_view piece) {
+        old_and_new_.add(piece);
+        reader.feed(piece);
+    });
 }
 
 void Reports::add_changes(Origin const& origin, std::filesystem::path const& rows) {
@@ -116,6 +133,7 @@ void Reports::complete() {
     summary_.example.odd = read_.oddities();
     for (std::string const& name : names_nowhere(summary_))
         list(name, {Reason::nowhere, "no workbook has a cell or name that is called so", 1});
+    summary_.compared = lines_of(agreement_);
     if (!inventory_)
         return;
     inventory_->finish();
@@ -124,7 +142,7 @@ void Reports::complete() {
 
 std::vector<Page> Reports::pages() const {
     if (!inventory_)
-        return pages_of(summary_, findings_);
+        return pages_of(summary_, findings_, agreement_);
     std::vector<Page> pages = inventory_->pages(summary_);
     pages.push_back(page_of_problems(summary_, findings_));
     return pages;
@@ -142,6 +160,10 @@ void Reports::put_in_place() {
         collected_.put_in_place();
     else
         std::filesystem::remove(output_ / "collected.csv"); // of an earlier run with other options
+    if (!summary_.compare.empty())
+        old_and_new_.put_in_place();
+    else
+        std::filesystem::remove(output_ / "old-and-new.csv");
     if (summary_.remarks.asked)
         remarks_.put_in_place();
     else

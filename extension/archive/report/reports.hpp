@@ -3,6 +3,7 @@
 
 #include "extension/archive/records/report_file.hpp"
 #include "extension/archive/records/run_index.hpp"
+#include "extension/archive/report/agreement.hpp"
 #include "extension/archive/report/inventory_report.hpp"
 #include "extension/archive/report/read_report.hpp"
 #include "extension/archive/report/summary.hpp"
@@ -18,8 +19,8 @@ struct RunPlace {
     std::filesystem::path base;
 };
 
-/// changes.csv, collected.csv, problems.csv, remarks.csv and summary.txt, written from one workbook after the other in
-/// the order of their names: nothing is held that grows with their number but the files themselves.
+/// changes.csv, collected.csv, old-and-new.csv, problems.csv, remarks.csv and summary.txt, written from one workbook
+/// after the other in the order of their names: nothing is held that grows with their number but the files themselves.
 class Reports {
 public:
     Reports(std::filesystem::path const& output, RunFacts const& facts, SameWords const& same_words = {});
@@ -44,16 +45,18 @@ private:
     void add_collected(std::string const& relative, std::vector<CollectedRow> const& rows);
     void add_remarks(std::string const& relative, CheckOutcome const& check);
     void put_changes_in_place();
+    void add_old_and_new(std::string const& relative, std::filesystem::path const& rows);
     void add_changes(Origin const& origin, std::filesystem::path const& rows);
 
     std::filesystem::path output_;
     Summary summary_;
     Findings findings_;
     WholeFile changes_;
-    ReportFile collected_, problems_, remarks_;
+    ReportFile collected_, problems_, remarks_, old_and_new_;
     std::optional<std::system_error> no_changes_;
     std::optional<InventoryReport> inventory_;
     ReadReport read_;
+    Agreement agreement_;
 };
 
 } // namespace hearthcell::archive

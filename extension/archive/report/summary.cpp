@@ -14,14 +14,7 @@
 namespace hearthcell::archive {
 namespace {
 
-/// "+1.2 %"
-std::string percent(std::optional<double> const& part) {
-    if (!part)
-        return {};
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%+.3g %%", 100 * *part);
-    return text.data();
-}
+constexpr std::size_t most_compared = 40; // lines
 
 std::string counted(std::size_t number, char const* one, char const* many) {
     return std::to_string(number) + " " + (number == 1 ? one : many);
@@ -66,13 +59,16 @@ std::string counts_table(std::string const& heading, std::string const& unit, Co
 
 /// First of all: 'nothing changed' means nothing where nothing of ours was met.
 std::string what_was_found(Summary const& summary) {
-    std::uint64_t const by_hand = summary.tally.formulas - summary.tally.ours;
+    std::uint64_t const by_hand = summary.tally.formulas - summary.tally.ours - summary.tally.given;
     std::string const others = counted(by_hand, "formula", "formulas") + " without";
-    if (summary.tally.ours == 0)
+    if (summary.tally.ours + summary.tally.given == 0)
         return "Nothing of ours was checked: no workbook calls a function of Hearthcell, and " + others +
                " came out as Calc has them" + (by_hand > 0 ? "; --inventory says what they compute" : "");
     return "Found: " + counted(summary.tally.ours, "formula", "formulas") + " with functions of Hearthcell in " +
-           counted(summary.with_ours, "workbook", "workbooks") + ", " + others;
+           counted(summary.with_ours, "workbook", "workbooks") + ", " + others +
+           (summary.given == 0 ? ""
+                               : "; this run put " + std::to_string(summary.tally.given) + " into " +
+                                     counted(summary.given, "workbook", "workbooks"));
 }
 
 void say_joined(Summary const& summary, std::vector<std::string>& lines) {
@@ -107,7 +103,31 @@ std::vector<std::string> opening_lines(Summary const& summary, InventoryCounts c
     return lines;
 }
 
+std::string compared_table(std::vector<ComparedLine> const& lines) {
+    TextTable table{{{"new=old", "folder or year", "results", "lowest", "median", "highest", "the old numbers follow"}},
+                    1,
+                    {false, false, true, true, true, true, false}};
+    for (ComparedLine const& line : lines)
+        if (table.rows.size() <= most_compared)
+            table.rows.push_back({line.group.empty() ? line.pair : "", line.group, std::to_string(line.results),
+                                  percent(line.lowest), percent(line.median), percent(line.highest), line.follows});
+    std::string text = draw(table);
+    if (lines.size() > most_compared)
+        text += "  … and " + std::to_string(lines.size() - most_compared) + " more folders or years\n";
+    for (std::string const& note : notes_on(lines))
+        text += "  " + note + "\n";
+    return text + "\n";
+}
+
 } // namespace
+
+std::string percent(std::optional<double> const& part) {
+    if (!part)
+        return {};
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%+.3g %%", 100 * *part);
+    return text.data();
+}
 
 std::string basis(std::string const& name) {
     Function const* const function = name.empty() ? nullptr : find_function(name);
@@ -124,6 +144,7 @@ void Summary::add(Finished const& finished) {
     recalculated += whole ? 1 : 0;
     changed += finished.tally.changed() > 0 ? 1 : 0;
     with_ours += finished.tally.ours > 0 ? 1 : 0;
+    given += finished.tally.given > 0 ? 1 : 0;
     copies += finished.copy_size ? 1 : 0;
     tally.add(finished.tally);
     example.formulas += finished.carried.formulas;
@@ -133,6 +154,8 @@ void Summary::add(Finished const& finished) {
     remarks.clean += finished.check.clean;
     remarks.remarks += finished.check.all;
     remarks.workbooks += finished.check.all > 0 ? 1 : 0;
+    for (std::size_t half = 0; half < compared_in.size() && half < finished.compared.size(); ++half)
+        compared_in[half] += finished.compared[half] ? 1 : 0;
     if (!finished.collected.empty())
         for (std::size_t column = 0; column < collected_columns.size(); ++column)
             if (column == 0 || collected_columns[column].name != collected_columns[column - 1].name)
@@ -144,6 +167,11 @@ std::vector<std::string> names_nowhere(Summary const& summary) {
     for (auto const& [name, workbooks] : summary.collected)
         if (workbooks == 0 && summary.recalculated > 0)
             names.push_back(name);
+    for (std::size_t half = 0; half < summary.compared_in.size(); ++half)
+        if (summary.compared_in[half] == 0 && summary.recalculated > 0) {
+            ComparedPair const pair = read_pair(summary.compare[half / 2]);
+            names.push_back(half % 2 == 0 ? pair.now : pair.old);
+        }
     return names;
 }
 
@@ -190,6 +218,8 @@ std::string text_of(Summary const& summary) {
     text += "\n";
     if (tally.changed() > 0)
         text += functions_table(tally) + counts_table("kind of change", "cells", tally.kinds) + sizes_table(tally);
+    if (!summary.compared.empty())
+        text += compared_table(summary.compared);
     if (summary.inventory && !summary.inventory->recognised.empty())
         text += counts_table("recognised", "cells", summary.inventory->recognised);
     if (!summary.collected.empty())
@@ -205,8 +235,8 @@ std::string text_of(Summary const& summary) {
 nlohmann::json json_of(Summary const& summary) {
     nlohmann::json json{
         {"edition", summary.edition},      {"workbooks", summary.workbooks}, {"recalculated", summary.recalculated},
-        {"with_changes", summary.changed}, {"with_ours", summary.with_ours}, {"copies", summary.copies},
-        {"results", summary.tally},        {"problems", summary.problems}};
+        {"with_changes", summary.changed}, {"with_ours", summary.with_ours}, {"given", summary.given},
+        {"copies", summary.copies},        {"results", summary.tally},       {"problems", summary.problems}};
     if (summary.in_several_runs > 0)
         json["in_several_runs"] = summary.in_several_runs;
     if (summary.remarks.asked)
@@ -226,6 +256,16 @@ nlohmann::json json_of(Summary const& summary) {
                              {"formulas", summary.inventory->formulas},
                              {"ours", summary.inventory->ours},
                              {"recognised", summary.inventory->recognised}};
+    for (ComparedLine const& line : summary.compared)
+        json["compared"].push_back({{"pair", line.pair},
+                                    {"group", line.group},
+                                    {"results", line.results},
+                                    {"in_per_cent", line.per_cent},
+                                    {"on_one_side", line.alone},
+                                    {"lowest", line.lowest.value_or(0)},
+                                    {"median", line.median.value_or(0)},
+                                    {"highest", line.highest.value_or(0)},
+                                    {"follows", line.follows}});
     json["collected"] = nlohmann::json::object();
     for (auto const& [name, workbooks] : summary.collected)
         json["collected"][name] = workbooks;

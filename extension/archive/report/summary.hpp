@@ -3,6 +3,7 @@
 
 #include "extension/archive/recalculation/collected_columns.hpp"
 #include "extension/archive/records/finished.hpp"
+#include "extension/archive/report/agreement.hpp"
 
 #include <map>
 #include <optional>
@@ -41,6 +42,7 @@ struct Summary {
     std::size_t recalculated = 0;
     std::size_t changed = 0;   // workbooks
     std::size_t with_ours = 0; // workbooks that call functions of ours
+    std::size_t given = 0;     // workbooks that this run put some into
     std::size_t copies = 0;
     std::size_t in_several_runs = 0; // workbooks, of runs that were joined
     Tally tally;
@@ -49,6 +51,10 @@ struct Summary {
     std::map<std::string, std::size_t> problems;                // by reason
     std::vector<std::pair<std::string, std::size_t>> collected; // name and in how many workbooks it was found
     std::vector<CollectedColumn> collected_columns;
+    std::vector<std::string> compare; // pairs
+    std::vector<std::size_t>
+        compared_in; // of each pair two: in how many workbooks its new and its old cells were found
+    std::vector<ComparedLine> compared;
     std::optional<InventoryCounts> inventory; // nothing: it was a recalculation
 
     void add(Finished const& finished);
@@ -59,6 +65,9 @@ std::vector<std::string> opening_lines(Summary const& summary);
 
 /// What was asked for and stands in none of the workbooks that were recalculated.
 std::vector<std::string> names_nowhere(Summary const& summary);
+
+/// "+1.2 %"; empty where there is none.
+std::string percent(std::optional<double> const& part);
 
 /// What a function computes by: why its result is another one than it was. Empty for other formulas.
 std::string basis(std::string const& function);

@@ -5,12 +5,13 @@
 #include "extension/archive/files/xml.hpp"
 #include "extension/archive/files/zip.hpp"
 #include "extension/archive/inventory/same_words.hpp"
+#include "extension/archive/records/old_and_new_csv.hpp"
 
 namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "rows of runs,";
+constexpr auto records_edition = "old and new results,";
 
 class Description : public Xml {
 public:
@@ -61,6 +62,8 @@ std::string words_of(Options const& options) {
         else
             add("'" + std::get<std::string>(assignment.value));
     }
+    for (ComparedPair const& pair : options.compare)
+        add("compare " + words(pair));
     add(options.inventory ? "inventory" : options.values ? "values" : options.dry_run ? "dry" : "copies");
     if (options.check)
         add("check");
@@ -76,6 +79,21 @@ std::string words_of(Options const& options) {
 }
 
 } // namespace
+
+RunFacts Task::facts() const {
+    RunFacts facts{edition,
+                   key_of_options,
+                   options.collect,
+                   {},
+                   inputs.base,
+                   options.check,
+                   options.inventory,
+                   !options.examples.empty(),
+                   examples ? examples->confirmed : std::string()};
+    for (ComparedPair const& pair : options.compare)
+        facts.compare.push_back(words(pair));
+    return facts;
+}
 
 /// With an example a result depends on the labels of its sheets, which the other workbooks tell.
 std::string Task::key(std::size_t workbook, std::string const& hash_of_content) const {

@@ -23,16 +23,7 @@ struct Task {
     std::shared_ptr<ExampleSet> examples; // null: there are none
     std::string key_of_options;           // hash of package and of the options that make a difference
 
-    [[nodiscard]] RunFacts facts() const {
-        return {edition,
-                key_of_options,
-                options.collect,
-                inputs.base,
-                options.check,
-                options.inventory,
-                !options.examples.empty(),
-                examples ? examples->confirmed : std::string()};
-    }
+    [[nodiscard]] RunFacts facts() const;
 
     /// What a finished workbook is recognised by.
     [[nodiscard]] std::string key(std::string const& hash_of_content) const {

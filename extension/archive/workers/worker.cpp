@@ -9,6 +9,7 @@
 #include "extension/archive/records/changes_csv.hpp"
 #include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/finished.hpp"
+#include "extension/archive/records/old_and_new_csv.hpp"
 #include "extension/archive/report/draw_pages.hpp"
 #include "extension/archive/workers/message.hpp"
 #include "extension/archive/workers/scratch.hpp"
@@ -136,10 +137,13 @@ private:
         std::string rows;
         for (Change const& change : result.changes)
             rows += csv_row(fields_of(input.relative, change));
-        Finished finished{std::move(result.outcome), key, {}, rows.size(), original.state};
+        std::string compared;
+        for (ComparedRow const& row : result.compared)
+            compared += csv_row(fields_of(input.relative, task_.options.compare.at(row.pair), row));
+        Finished finished{std::move(result.outcome), key, {}, rows.size(), compared.size(), original.state};
         if (!result.saved.empty())
             finished.copy_size = deliver(result.saved, input.relative, original.mode);
-        records_.keep(input.relative, finished, rows);
+        records_.keep(input.relative, finished, rows, compared);
         return finished;
     }
 
@@ -155,7 +159,7 @@ private:
         }
         std::string const facts = written(looked.sheets);
         Finished const finished{
-            {{}, std::move(looked.problems), {}, {}, {}, {}}, key, {}, facts.size(), original.state};
+            {{}, std::move(looked.problems), {}, {}, {}, {}, {}}, key, {}, facts.size(), 0, original.state};
         records_.keep(task_.inputs.workbooks.at(number).relative, finished, facts);
         return finished;
     }
@@ -183,7 +187,7 @@ private:
             }
             if (!formats_)
                 formats_ = formats_of(office, *task_.examples, bench_ / "example", largest());
-            Carrying const carrying{*planned, *formats_};
+            Carrying const carrying{*planned, *formats_, *task_.examples};
             result = recalculate(office, copy, task_.options, task_.edition, &carrying);
         });
         return result;
