@@ -21,7 +21,7 @@ constexpr off_t kept_room = 1 << 18; // problems.csv of a thousand workbooks tha
 OutputFolder::OutputFolder(std::filesystem::path const& output) : state_(Records(output).folder()) {
     for (char const* report :
          {"changes.csv", "collected.csv", "problems.csv", "remarks.csv", "summary.txt", "summary.ods", "layouts.csv",
-          "formulas.csv", "same-words.txt", "carried.csv", "constants.csv", "pairs.csv", "read.csv"})
+          "formulas.csv", "same-words.txt", "carried.csv", "constants.csv", "pairs.csv", "read.csv", "old-and-new.csv"})
         if (std::filesystem::exists(output / report) && !std::filesystem::exists(state_))
             throw std::runtime_error((output / report).string() +
                                      " is not ours to replace: take another output folder");

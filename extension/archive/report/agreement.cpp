@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::size_t most_groups = 10'000;
 constexpr double most_of_them = 0.8; // of the results, that a method has to come near to
+constexpr double surely = 1e-3;      // the methods themselves are often less than 1 % apart
 
 std::string bound_in_words(double bound) {
     return formulas::number_text(100 * bound, 3) + " %";
@@ -78,7 +79,9 @@ std::string Spread::follows() const {
         std::string text = names + ", within " + bound_in_words(bounds.at(bound));
         if (fewest < results)
             text += " in " + std::to_string(fewest) + " of " + std::to_string(results);
-        return near == methods_.size() ? "each of the four" + text.substr(names.size()) : text;
+        if (near == methods_.size())
+            text = "each of the four" + text.substr(names.size());
+        return bounds.at(bound) <= surely ? text : "none; nearest: " + text;
     }
     return "none within " + bound_in_words(bounds.back());
 }
