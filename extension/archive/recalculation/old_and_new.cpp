@@ -1,6 +1,5 @@
 #include "extension/archive/recalculation/old_and_new.hpp"
 
-#include "extension/archive/recalculation/beside.hpp"
 #include "extension/archive/recalculation/cells_by_place.hpp"
 #include "extension/archive/recalculation/named_cells.hpp"
 #include "extension/formulas/reference.hpp"

@@ -4,7 +4,7 @@
 #include "extension/archive/files/problem.hpp"
 #include "extension/archive/files/stored.hpp"
 #include "extension/archive/recalculation/assignment.hpp"
-#include "extension/archive/recalculation/by_methods.hpp"
+#include "extension/archive/recalculation/beside.hpp"
 #include "extension/archive/recalculation/remarks.hpp"
 
 #include <optional>
@@ -19,18 +19,6 @@ struct CellPair {
     std::size_t pair = 0; // of those that were asked for
     Place now, old;
     bool carried = false; // the new one is there only when an example was carried into it
-};
-
-/// A row of old-and-new.csv.
-struct ComparedRow {
-    std::size_t pair = 0;
-    std::string sheet, now_cell, old_cell; // the old one with its sheet, where that is another one
-    int row = 0;                           // of the new cell, from 1 as Calc shows it
-    Value before, after;
-    bool in_per_cent = false; // the old one, beside a fraction: a hundredth of it is compared
-    std::optional<double> difference = {}, relative = {};
-    ByMethods by_methods = {};
-    std::string remark = {};
 };
 
 /// What stands where in one workbook. Made before anything is set, for then the old results are still there.
