@@ -60,5 +60,39 @@ TEST(Templates, SetGroundAndInkThemselvesSoThatADarkScreenHidesNothing) {
     }
 }
 
+/// Calc gives the letters of a footer the look of an automatic style only: those of a common one are of ten points.
+TEST(Templates, GiveTheirFootersLettersThatCalcTakes) {
+    for (auto const& entry : std::filesystem::directory_iterator(SAMPLE_SHEETS)) {
+        if (entry.path().extension() != ".fods")
+            continue;
+        pugi::xml_document document;
+        ASSERT_TRUE(document.load_file(entry.path().c_str()));
+        pugi::xml_node const automatic = document.child("office:document").child("office:automatic-styles");
+        auto const spans = document.select_nodes("//style:footer//text:span");
+        EXPECT_FALSE(spans.empty()) << entry.path();
+        for (pugi::xpath_node const& span : spans) {
+            char const* const name = span.node().attribute("text:style-name").as_string();
+            EXPECT_TRUE(automatic.find_child_by_attribute("style:name", name)) << entry.path() << ": " << name;
+        }
+    }
+}
+
+/// What a choice makes needless is shown by styles without a shown name: such formats go by it, if there is one.
+TEST(Templates, FormatByConditionWithStylesThatGoByTheirName) {
+    for (auto const& entry : std::filesystem::directory_iterator(SAMPLE_SHEETS)) {
+        if (entry.path().extension() != ".fods")
+            continue;
+        pugi::xml_document document;
+        ASSERT_TRUE(document.load_file(entry.path().c_str()));
+        pugi::xml_node const styles = document.child("office:document").child("office:styles");
+        for (pugi::xpath_node const& condition : document.select_nodes("//calcext:condition")) {
+            char const* const name = condition.node().attribute("calcext:apply-style-name").as_string();
+            pugi::xml_node const style = styles.find_child_by_attribute("style:name", name);
+            EXPECT_TRUE(style) << entry.path() << ": " << name;
+            EXPECT_FALSE(style.attribute("style:display-name")) << entry.path() << ": " << name;
+        }
+    }
+}
+
 } // namespace
 } // namespace hearthcell::workbook

@@ -90,6 +90,16 @@ TEST(Translation, ReachesTheWordsOfANumbersFormatAndKeepsTheBlankBeforeThem) {
     EXPECT_TRUE(texts.unknown().empty());
 }
 
+TEST(Translation, GivesPageStylesTheirNameInWords) {
+    TextFile const file(runs);
+    Texts texts("fr", {}, file.path());
+    pugi::xml_document document = sheet(R"(<style:master-page style:name="Runs" style:display-name="Runs"/>)");
+    translate(document, texts);
+    pugi::xml_node const page = document.select_node("//style:master-page").node();
+    EXPECT_STREQ(page.attribute("style:display-name").value(), "Essais");
+    EXPECT_STREQ(page.attribute("style:name").value(), "Runs"); // by which sheets refer to it
+}
+
 TEST(Translation, KeepsDefinedNamesSinceArchivesAreCollectedByThem) {
     TextFile const file(runs);
     Texts texts("sw", {}, file.path());
