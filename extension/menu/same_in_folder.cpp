@@ -11,7 +11,9 @@
 #include "extension/menu/safely.hpp"
 #include "extension/menu/same_task_dialog.hpp"
 
-#include <memory>
+#include <cppuhelper/weak.hxx>
+#include <rtl/ref.hxx>
+
 #include <utility>
 
 namespace css = com::sun::star;
@@ -28,8 +30,9 @@ Surroundings without_frame(Surroundings surroundings) {
     return surroundings;
 }
 
-/// One time that the command is given, from the comparison to the end: kept by whatever it waits for.
-class SameInFolder final : public std::enable_shared_from_this<SameInFolder> {
+/// One time that the command is given, from the comparison to the end: kept by whatever it waits for. (The pointer of
+/// the C++ library that shares what it points to would ask for a newer C library than every system has.)
+class SameInFolder final : public cppu::OWeakObject {
 public:
     SameInFolder(SameTask to_do, bool changed) : task_(std::move(to_do)), original_changed_(changed) {}
 
@@ -37,7 +40,8 @@ public:
     Answer begin(Surroundings const& surroundings, Model const& document) {
         store_copy(document, url_of(wide(example_)));
         return run(surroundings, wide(private_.path() + "/plan"), Text::comparing, {"--plan"},
-                   [self = shared_from_this()](Surroundings const& later, ArchiveRun const& done, RunEnd const& end) {
+                   [self = rtl::Reference<SameInFolder>(this)](Surroundings const& later, ArchiveRun const& done,
+                                                               RunEnd const& end) {
                        return self->compared(later, done, end);
                    });
     }
@@ -68,14 +72,15 @@ private:
     }
 
     Answer ask(Surroundings const& surroundings) {
-        ask_beside(surroundings, plan_dialog(surroundings, task_, plan_, original_changed_),
-                   {few_button, all_button, "cancel"},
-                   [self = shared_from_this(), surroundings](std::string const& button, Dialog const& dialog) {
-                       self->chosen_ = chosen_pairs(dialog, self->plan_);
-                       if (button == few_button)
-                           return self->do_few(surroundings);
-                       return button == all_button ? self->do_all(surroundings) : Answer{};
-                   });
+        ask_beside(
+            surroundings, plan_dialog(surroundings, task_, plan_, original_changed_),
+            {few_button, all_button, "cancel"},
+            [self = rtl::Reference<SameInFolder>(this), surroundings](std::string const& button, Dialog const& dialog) {
+                self->chosen_ = chosen_pairs(dialog, self->plan_);
+                if (button == few_button)
+                    return self->do_few(surroundings);
+                return button == all_button ? self->do_all(surroundings) : Answer{};
+            });
         return {};
     }
 
@@ -89,10 +94,10 @@ private:
     Answer do_few(Surroundings const& surroundings) {
         auto arguments = confirmed();
         arguments.emplace_back("--try");
-        return run(surroundings, surroundings.say(Text::name_of_few, task_.results), Text::doing_few, arguments,
-                   [self = shared_from_this()](Surroundings const& later, ArchiveRun const& done, RunEnd const& end) {
-                       return self->did_few(later, done, end);
-                   });
+        return run(
+            surroundings, surroundings.say(Text::name_of_few, task_.results), Text::doing_few, arguments,
+            [self = rtl::Reference<SameInFolder>(this)](Surroundings const& later, ArchiveRun const& done,
+                                                        RunEnd const& end) { return self->did_few(later, done, end); });
     }
 
     Answer did_few(Surroundings const& surroundings, ArchiveRun const& done, RunEnd const& end) {
@@ -101,18 +106,18 @@ private:
             return answer;
         Surroundings const later = without_frame(surroundings);
         ask_beside(later, trial_dialog(later, wide(lines_of_readings(bytes(done.results)))), {all_button, "cancel"},
-                   [self = shared_from_this(), later](std::string const& button, Dialog const&) {
+                   [self = rtl::Reference<SameInFolder>(this), later](std::string const& button, Dialog const&) {
                        return button == all_button ? self->do_all(later) : Answer{};
                    });
         return answer;
     }
 
     Answer do_all(Surroundings const& surroundings) {
-        return run(surroundings, task_.results, Text::doing_all, confirmed(),
-                   // It and its private copy are needed until then.
-                   [self = shared_from_this()](Surroundings const& later, ArchiveRun const& done, RunEnd const& end) {
-                       return open_summary(later, done, end);
-                   });
+        return run(
+            surroundings, task_.results, Text::doing_all, confirmed(),
+            // It and its private copy are needed until then.
+            [self = rtl::Reference<SameInFolder>(this)](Surroundings const& later, ArchiveRun const& done,
+                                                        RunEnd const& end) { return open_summary(later, done, end); });
     }
 
     SameTask const task_;
@@ -154,7 +159,8 @@ Answer same_in_folder(Surroundings const& surroundings, OUString const& results)
         return {false, {}};
     if (OUString const trouble = trouble_with(surroundings, *task); !trouble.isEmpty())
         return {false, trouble};
-    return std::make_shared<SameInFolder>(*task, !original.is_still(task->original))->begin(surroundings, document);
+    return rtl::Reference<SameInFolder>(new SameInFolder(*task, !original.is_still(task->original)))
+        ->begin(surroundings, document);
 }
 
 } // namespace hearthcell::menu
