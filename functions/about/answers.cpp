@@ -93,8 +93,9 @@ Outcome answer_source(std::span<Value const> given) {
     return most == 1 ? Outcome(said) : Outcome(no_such_name(most));
 }
 
-Outcome answer_version(std::span<Value const>) {
-    return std::string(edition);
+Outcome answer_version(std::span<Value const> given) {
+    double const* const with_build = given.empty() ? nullptr : std::get_if<double>(&given[0]);
+    return std::string(with_build != nullptr && *with_build != 0 ? edition_and_build : edition);
 }
 
 } // namespace hearthcell

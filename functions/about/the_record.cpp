@@ -25,6 +25,17 @@ constexpr Argument function_name{.name = "function name",
                                           "Jina la kitendakazi; STOVE iliyo mbele yake inaweza kuachwa"},
                                  .kind = ArgumentKind::text};
 
+constexpr Argument with_build{.name = "with the build",
+                              .measure = Measure::ratio,
+                              .low = 0,
+                              .high = 1,
+                              .help = {"TRUE adds the machine and the compiler it was built with",
+                                       "VRAI ajoute la machine et le compilateur de sa construction",
+                                       "VERDADERO añade la máquina y el compilador con que se construyó",
+                                       "TRUE huongeza mashine na kikusanyaji kilichoijenga"},
+                              .optional = true,
+                              .fallback = 0};
+
 constexpr Argument call_values{
     .name = "values",
     .measure = Measure::words,
@@ -277,13 +288,13 @@ constexpr Function functions[] = {
      .stored = "version",
      .summary = {"The edition whose numbers these are", "La version dont viennent ces nombres",
                  "La versión de la que salen estos números", "Toleo ambalo namba hizi zimetoka"},
-     .arguments = {},
+     .arguments = {with_build},
      .result = {.name = {"edition", "version", "versión", "toleo"}, .measure = Measure::words},
      .kernel = Wordy{answer_version},
      .equations = {Label{"the catalogue's own record", "ce que le catalogue même contient",
                          "lo que contiene el propio catálogo", "kilichomo katika katalogi yenyewe"}},
      .sources = {project},
-     .examples = {{{}, {edition}, "The project's version"}}},
+     .examples = {{{}, {edition}, "The project's version"}, {{0}, {edition}, "The project's version"}}},
 };
 
 } // namespace

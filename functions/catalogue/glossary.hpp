@@ -193,6 +193,7 @@ inline constexpr Wording glossary[] = {
     {"share", "part", "parte", "sehemu"},
     {"part", "résultat voulu", "resultado deseado", "tokeo linalotakiwa"},
     {"all", "tout", "todo", "yote"},
+    {"with the build", "avec la compilation", "con la compilación", "pamoja na ujenzi"},
 };
 
 /// The entry of an English term; null where there is none.

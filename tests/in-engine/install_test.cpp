@@ -84,7 +84,9 @@ TEST_F(Install, PutsThePackageIntoAProfileAndTakesItOutAgain) {
     std::filesystem::path const sheet = folder / "sheet.ods";
     document.save(sheet);
 
-    run({"--package", WHOLE_PACKAGE});
+    std::string const office = std::filesystem::path(OFFICE_PROGRAM).parent_path();
+    std::string const said = run({"--package", WHOLE_PACKAGE, "--prefix", folder / "own", "--office", office});
+    EXPECT_NE(said.find("not on your PATH"), std::string::npos) << said;
     EXPECT_NE(run({"--list"}).find("is installed"), std::string::npos);
     EXPECT_EQ(answer_of_program_in(profile).find(edition), 0U) << answer_of_program_in(profile);
     EXPECT_GT(files_named_after_us(profile), 0);

@@ -18,7 +18,7 @@ struct Task {
     Inputs inputs;
     std::filesystem::path output;         // absolute
     std::filesystem::path package;        // absolute
-    std::string edition;                  // of the package: "Hearthcell 0.1.0"
+    std::string edition;                  // of the package: "Hearthcell 0.2.0"
     SameWords same_words;                 // of an inventory
     std::shared_ptr<ExampleSet> examples; // null: there are none
     std::string key_of_options;           // hash of package and of the options that make a difference
