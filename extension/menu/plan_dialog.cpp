@@ -86,7 +86,7 @@ std::unique_ptr<Dialog> plan_dialog(Surroundings const& around, SameTask const& 
                                     bool original_changed) {
     auto dialog = std::make_unique<Dialog>(around, around.title_of(Text::same_in_folder), plan_width, plan_width);
     Column column(*dialog, around);
-    column.words("words", around.say(Text::plan_words, task.source, task.results), 28);
+    column.words("words", around.say(Text::plan_words, task.source, task.results), 37);
     if (original_changed)
         column.words("changed", around.say(Text::original_changed, task.original), 18);
     column.heading("text of cells", Text::plan_cells);

@@ -1,11 +1,8 @@
 // 'Start from an old sheet' and 'Do the same in a folder' with their dialogs.
 
 #include "menu_in_windows.hpp"
-#include "stand_in_program.hpp"
 
 #include <com/sun/star/frame/XTitle.hpp>
-
-#include <algorithm>
 
 namespace hearthcell::tests {
 
@@ -17,13 +14,15 @@ class OldSheetInWindows : public MenuInWindows {
 protected:
     OldSheetInWindows() {
         std::filesystem::create_directories(sheets);
-        Document document = Document::blank(office);
-        Sheet sheet = document.sheet(0);
-        sheet.text("A3", "Altitude");
-        sheet.number("B3", 1240);
-        sheet.text("A4", "Boiling point");
-        sheet.formula("B4", "=100-B3/300");
-        document.save(original);
+        for (char const* const name : {"stove.ods", "stove 2.ods", "stove 3.xlsx"}) {
+            Document document = Document::blank(office);
+            Sheet sheet = document.sheet(0);
+            sheet.text("A3", "Altitude");
+            sheet.number("B3", 1240);
+            sheet.text("A4", "Boiling point");
+            sheet.formula("B4", "=100-B3/300");
+            document.save(sheets / name);
+        }
     }
 
     [[nodiscard]] std::string said(menu::Text which) const { return label(which, language); }
@@ -34,7 +33,8 @@ protected:
         return command.substr(0, command.find("…"));
     }
 
-    /// Chooses the first command and the old sheet; gives the title of the window that comes.
+    /// Chooses the first command and the old sheet, and types a function beside the old formula; gives the title of the
+    /// window that comes.
     std::string start() {
         choose("Untitled 1", menu::Text::start_from_old);
         if (!screen.window(said(menu::Text::choose_old_sheet), "Open"))
@@ -43,10 +43,29 @@ protected:
         answer(said(menu::Text::choose_old_sheet), "Open");
         std::string const words = answer("Hearthcell");
         EXPECT_NE(words.find(original.string()), std::string::npos) << words;
-        auto const copy = open_documents().front();
-        return office::asking("reading a title", [&] {
+        return office::asking("typing a function", [&] {
+            auto const copy = open_documents().front();
+            css::uno::Reference<css::container::XIndexAccess> const all(
+                css::uno::Reference<css::sheet::XSpreadsheetDocument>(copy, css::uno::UNO_QUERY_THROW)->getSheets(),
+                css::uno::UNO_QUERY_THROW);
+            css::uno::Reference<css::sheet::XSpreadsheet> const first(all->getByIndex(0), css::uno::UNO_QUERY_THROW);
+            Sheet(first).formula("D4", "=STOVE.BOILINGPOINT(1240)");
             return office::narrow(css::uno::Reference<css::frame::XTitle>(copy, css::uno::UNO_QUERY_THROW)->getTitle());
         });
+    }
+
+    /// Fills the dialog of the second command in and goes on.
+    void fill_in() {
+        auto const dialog = screen.window(title(), said(menu::Text::compare_now));
+        ASSERT_TRUE(dialog);
+        auto const edits = dialog->of_role(role::TEXT);
+        ASSERT_EQ(edits.size(), 3U);
+        screen.click(edits[1]);
+        screen.type(sheets);
+        screen.click(edits[2]);
+        screen.type(results);
+        picture(title());
+        screen.click(*dialog->find(said(menu::Text::compare_now)));
     }
 
     std::filesystem::path const sheets = office.folder() / "old", original = sheets / "stove.ods",
@@ -57,19 +76,8 @@ protected:
 
 TEST_P(OldSheetInWindows, IsStartedFromAndTheSameIsDoneInAFolder) {
     open("private:factory/scalc");
-    std::string const window = start();
-    StandInProgram const stand_in(scratch_folder() / "programs", original);
-    choose(window, menu::Text::same_in_folder);
-    auto const dialog = screen.window(title(), said(menu::Text::compare_now));
-    ASSERT_TRUE(dialog);
-    auto const edits = dialog->of_role(role::TEXT);
-    ASSERT_EQ(edits.size(), 3U);
-    screen.click(edits[1]);
-    screen.type(sheets);
-    screen.click(edits[2]);
-    screen.type(results);
-    picture(title());
-    screen.click(*dialog->find(said(menu::Text::compare_now)));
+    choose(start(), menu::Text::same_in_folder);
+    fill_in();
 
     auto const plan = screen.window(title(), said(menu::Text::few_first));
     ASSERT_TRUE(plan);
@@ -79,6 +87,7 @@ TEST_P(OldSheetInWindows, IsStartedFromAndTheSameIsDoneInAFolder) {
     confirmed.x = confirmed.left + 8; // the box; beyond its text nothing happens
     screen.click(confirmed);
     picture("confirmed");
+    EXPECT_FALSE(std::filesystem::exists(results));
     screen.click(*plan->find(said(menu::Text::few_first)));
     EXPECT_TRUE(screen.window("summary.ods"));
     auto const trial = screen.window(title(), said(menu::Text::do_all));
@@ -86,8 +95,25 @@ TEST_P(OldSheetInWindows, IsStartedFromAndTheSameIsDoneInAFolder) {
     picture("trial");
     screen.click(*trial->find(said(menu::Text::do_all)));
     EXPECT_TRUE(eventually([&] { return std::filesystem::exists(results / "summary.ods"); }));
-    EXPECT_TRUE(screen.is_gone(title()));
+    EXPECT_TRUE(screen.is_gone(said(menu::Text::doing_all)));
     picture("all");
+    for (char const* const made : {"stove 2.ods", "stove 3.xlsx", "old-and-new.csv"})
+        EXPECT_TRUE(std::filesystem::exists(results / made)) << made;
+    EXPECT_TRUE(office.alive());
+}
+
+TEST_P(OldSheetInWindows, IsRefusedWhereItsOriginalWasMoved) {
+    open("private:factory/scalc");
+    std::string const window = start();
+    std::filesystem::rename(original, office.folder() / "moved.ods");
+    choose(window, menu::Text::same_in_folder);
+    fill_in();
+    std::string const words = answer("Hearthcell");
+    EXPECT_NE(words.find(original.string()), std::string::npos) << words;
+    auto const again = screen.window(title(), said(menu::Text::compare_now)); // with what was typed
+    ASSERT_TRUE(again);
+    answer(title(), said(menu::Text::cancel));
+    EXPECT_FALSE(std::filesystem::exists(results));
 }
 
 INSTANTIATE_TEST_SUITE_P(In, OldSheetInWindows, testing::ValuesIn(languages), name_of);
