@@ -216,6 +216,10 @@ private:
                     if (formula.result)
                         pairs.add(csv_row({name + "." + name_of(formula.cell), name + "." + name_of(*formula.result)}));
                     for (Constant const& one : constants_in(formula.text)) {
+                        if (one.is_factor) {
+                            confirm("  factors of units stand in the formulas themselves: see carried.csv");
+                            continue;
+                        }
                         constants.add(csv_row(
                             {count, name, name_of(formula.cell), one.function, one.argument, one.value, sheets}));
                         confirm("  " + one.value + (one.argument.empty() ? "" : " as " + one.argument) +

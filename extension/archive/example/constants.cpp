@@ -43,13 +43,25 @@ bool is_whole_literal(Tokens tokens) {
     return tokens.size() == 1 && is_literal(tokens.front());
 }
 
+/// A number of units that make another one, multiplied or divided by.
+bool is_factor(Tokens tokens, std::size_t at) {
+    constexpr std::array factors{1000.0, 0.001, 60.0, 100.0, 0.01, 3600.0, 1440.0, 24.0};
+    auto const number = formulas::number_in(tokens[at].text);
+    auto const is_there = [&](std::size_t place, std::string_view operation) {
+        return place < tokens.size() && tokens[place].text == operation;
+    };
+    bool const scales = (at > 0 && (is_there(at - 1, "*") || is_there(at - 1, "/"))) || is_there(at + 1, "*");
+    return number && scales && std::ranges::find(factors, *number) != factors.end();
+}
+
 class Finding {
 public:
     std::vector<Constant> found;
 
     void look(Tokens tokens, Function const* function, std::string const& argument) {
         if (function != nullptr && is_whole_literal(tokens)) {
-            found.push_back({std::string(function->name), argument, text_of(tokens), true, tokens.front().start});
+            found.push_back({std::string(function->name), argument, text_of(tokens), true, false, tokens.front().start,
+                             tokens.back().end() - tokens.front().start});
             return;
         }
         for (std::size_t at = 0; at < tokens.size(); ++at) {
@@ -58,10 +70,11 @@ public:
                 std::size_t const end = formulas::end_of_call(tokens, at);
                 look_at_call(tokens.subspan(at + 2, end - std::min(end, at + 2)), *called);
                 at = end;
-            } else if (is_literal(tokens[at]))
+            } else if (is_literal(tokens[at]) && tokens[at].text != "\"\"")
                 found.push_back({function == nullptr ? std::string() : std::string(function->name),
                                  function == nullptr ? std::string() : argument + " (" + text_of(tokens) + ")",
-                                 std::string(tokens[at].text), false, tokens[at].start});
+                                 std::string(tokens[at].text), false, is_factor(tokens, at), tokens[at].start,
+                                 tokens[at].text.size()});
         }
     }
 
@@ -90,7 +103,7 @@ struct Question { // that an argument raises
 constexpr std::array questions{
     Question{"moisture", "wet basis: a share of the wood as it lies. Of a meter that reads dry basis: STOVE.WETBASIS"},
     Question{"moistures", "wet basis: a share of the wood as it lies. Of a meter that reads dry basis: STOVE.WETBASIS"},
-    Question{"net calorific value", "net, of the dry fuel. Of a gross value: STOVE.NETCALORIFIC"},
+    Question{"net calorific value", "net, of the dry fuel. Of a gross value: STOVE.NETFROMGROSS"},
     Question{"mass evaporated", "all that the pot lost in weight went off as steam: nothing was taken out, boiled over "
                                 "or ran down the lid"},
 };
@@ -195,7 +208,7 @@ std::string with_other_values(std::string_view formula, std::vector<OtherValue> 
                     best = &value;
                 }
         if (best != nullptr)
-            text.replace(constant.start, constant.value.size(), best->value);
+            text.replace(constant.start, constant.size, best->value);
     }
     return text;
 }

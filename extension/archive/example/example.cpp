@@ -4,6 +4,8 @@
 #include "extension/archive/files/shown.hpp"
 #include "extension/formulas/moved.hpp"
 #include "extension/formulas/plain.hpp"
+#include "extension/formulas/reference.hpp"
+#include "extension/formulas/tokens.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -109,6 +111,40 @@ std::vector<Place> same_to_the_right(SeenWorkbook const& workbook, Place const& 
     return same_in(workbook, cell, workbook.row(cell.sheet, cell.row));
 }
 
+namespace {
+
+/// Of a formula: what it reads where it stands itself, and moves along with it, lies in its own row (or column).
+bool reads_only_of_its(bool row, SeenWorkbook const& workbook, Place const& cell) {
+    for (formulas::Token const& token : formulas::tokens_of(workbook.cell(cell)->formula)) {
+        if (token.kind != formulas::TokenKind::reference)
+            continue;
+        formulas::Reference const reference = formulas::reference_of(token);
+        bool const is_fixed = row ? reference.first.row_fixed : reference.first.column_fixed;
+        int const own = row ? cell.row : cell.column;
+        if (!is_fixed && (row ? reference.first.row : reference.first.column).value_or(own) != own)
+            return false;
+    }
+    return true;
+}
+
+} // namespace
+
+/// Down the rows of a table: they have no names of their own, or each reads what stands in it.
+bool may_go_down(SeenWorkbook const& workbook, Place const& cell) {
+    LabelledSheet const& labels = workbook.sheet(cell.sheet);
+    Where const where{cell.row, cell.column};
+    return labels.above(where) && !labels.is_in_row_of_totals(where) &&
+           (!labels.to_the_left(where) || reads_only_of_its(true, workbook, cell));
+}
+
+/// Along tests side by side, each of which reads what stands below its own title.
+bool may_go_right(SeenWorkbook const& workbook, Place const& cell) {
+    LabelledSheet const& labels = workbook.sheet(cell.sheet);
+    Where const where{cell.row, cell.column};
+    return labels.to_the_left(where) && !labels.is_in_row_of_totals(where) && !labels.is_in_column_of_totals(where) &&
+           reads_only_of_its(false, workbook, cell) && !reads_only_of_its(true, workbook, cell);
+}
+
 Example::Example(std::filesystem::path now, std::filesystem::path old, std::uint64_t largest,
                  std::vector<std::vector<Label>> const& labels, SameWords const& same)
     : now_file(std::move(now)), old_file(std::move(old)), room_(Room::for_workbooks_up_to(largest)),
@@ -165,18 +201,19 @@ void Example::add_formula(Place const& place, ContentCell const* before, std::st
     ExampleFormula formula{{place.row, place.column}, std::move(text), {}, {}, before != nullptr, false, false};
     auto const result = formula.is_over ? std::optional(place) : result_beside(*old_, place);
     if (result) {
-        std::vector<Place> const down = same_down(*old_, *result);
-        std::vector<Place> const right = down.size() > 1 ? std::vector{*result} : same_to_the_right(*old_, *result);
         bool const is_beside = formula.is_over || result->row == place.row;
         bool const is_below = formula.is_over || result->column == place.column;
-        formula.goes_down = is_beside && down.size() > 1;
-        formula.goes_right = is_below && right.size() > 1;
+        std::vector<Place> const down = same_down(*old_, *result), right = same_to_the_right(*old_, *result);
+        formula.goes_down = is_beside && down.size() > 1 && may_go_down(*old_, *result);
+        formula.goes_right = !formula.goes_down && is_below && right.size() > 1 && may_go_right(*old_, *result);
         Place const first = formula.goes_down ? down.front() : formula.goes_right ? right.front() : *result;
         int const rows = first.row - result->row, columns = first.column - result->column;
         formula.cell = {place.row + rows, place.column + columns};
         formula.text = formulas::moved(formula.text, rows, columns);
         formula.result = Where(first.row, first.column);
         formula.old_text = formulas::plain(old_->cell(first)->formula);
+        for (Place const& one : formula.goes_down ? down : formula.goes_right ? right : std::vector<Place>())
+            formula.steps.push_back(formula.goes_down ? one.row - first.row : one.column - first.column);
     }
     for (ExampleFormula const& known : sheet.formulas)
         if (known.cell == formula.cell) {

@@ -16,6 +16,7 @@ struct ExampleFormula {
     std::string old_text;        // of that result, plain
     bool is_over = false;
     bool goes_down = false, goes_right = false; // as that result does
+    std::vector<int> steps = {};                // how far, from the first: rows or columns, one for each of OLD's
 };
 
 struct ExampleWord {
@@ -71,5 +72,9 @@ private:
 /// label.
 std::vector<Place> same_down(SeenWorkbook const& workbook, Place const& cell);
 std::vector<Place> same_to_the_right(SeenWorkbook const& workbook, Place const& cell);
+
+/// Whether what takes the place of a result may take that of the same results below it, or to its right.
+bool may_go_down(SeenWorkbook const& workbook, Place const& cell);
+bool may_go_right(SeenWorkbook const& workbook, Place const& cell);
 
 } // namespace hearthcell::archive

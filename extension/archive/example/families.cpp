@@ -72,6 +72,12 @@ Families::Family Families::family_of(std::size_t old, std::vector<std::size_t> s
     return family;
 }
 
+/// Whether so many texts stand side by side that they head a table.
+bool Families::is_in_headings(std::size_t sheet, int row) const {
+    constexpr auto side_by_side = 5;
+    return std::ranges::count(sheets_[sheet], row, &Text::row) >= side_by_side;
+}
+
 /// A word of the old sheet that stands equally often on most others, and not as a value.
 void Families::find_labels(Family& family, std::size_t old) const {
     std::map<std::uint32_t, std::vector<std::size_t>> times;             // of each word: on how many sheets so often
@@ -82,7 +88,7 @@ void Families::find_labels(Family& family, std::size_t old) const {
             if (words_[old].contains(text.key)) {
                 ++here[text.key];
                 ++values[text.key].second;
-                values[text.key].first += text.is_value ? 1 : 0;
+                values[text.key].first += text.is_value && !is_in_headings(sheet, text.row) ? 1 : 0;
             }
         for (auto const& [key, number] : here) {
             auto& counts = times[key];

@@ -34,6 +34,7 @@ private:
     };
 
     [[nodiscard]] Family family_of(std::size_t old, std::vector<std::size_t> sheets) const;
+    [[nodiscard]] bool is_in_headings(std::size_t sheet, int row) const;
     void find_labels(Family& family, std::size_t old) const;
     void find_entries(Family& family) const;
     [[nodiscard]] Keys moving_words(Family const& family) const;

@@ -203,10 +203,10 @@ private:
 
     /// How far it goes: exactly where the old result stands.
     void find_steps(Placed& one) {
-        bool const may_go_down =
-            one.result && (one.example.goes_down ||
-                           (!one.example.goes_right && now_.above(*one.result) && !now_.to_the_left(*one.result)));
-        one.is_single = !may_go_down && !one.example.goes_right;
+        bool const goes_down = one.result && (one.example.goes_down ||
+                                              (!one.example.goes_right && !before_.to_the_left(*one.example.result) &&
+                                               may_go_down(old_, at_old(*one.example.result))));
+        one.is_single = !goes_down && !one.example.goes_right;
         if (!one.result || (one.is_single && !one.example.is_over)) {
             if (!one.result || target_.cell(at(*one.result)) != nullptr)
                 one.steps = {{}};
@@ -224,7 +224,7 @@ private:
                     steps.push_back(step);
             }
         };
-        if (may_go_down)
+        if (goes_down)
             look(target_.column(sheet_, one.result->second), true);
         else if (one.example.goes_right)
             look(target_.row(sheet_, one.result->first), false);
@@ -232,12 +232,17 @@ private:
             steps = {{}};
         auto const stands = [&](Step const& step) { return is_old_result(one, step) && may_go_to(one, step); };
         auto const last = std::find_if(steps.rbegin(), steps.rend(), stands);
+        int next_row = last == steps.rend() ? 0 : last->rows + 1; // what goes on without a gap belongs to it, too
         for (Step const& step : steps) {
             bool const is_between = last != steps.rend() && (step.rows < last->rows || step.columns < last->columns);
-            bool const is_first = step.rows == 0 && step.columns == 0;
+            bool const is_next = goes_down && step.rows == next_row;
+            next_row += is_next ? 1 : 0;
+            bool const is_in_old =
+                std::ranges::find(one.example.steps, step.rows + step.columns) != one.example.steps.end();
             if (stands(step))
                 one.steps.push_back(step);
-            else if ((is_between || is_first) && may_go_to(one, step))
+            else if ((is_between || is_next || (!goes_down && is_in_old) || (step.rows == 0 && step.columns == 0)) &&
+                     may_go_to(one, step))
                 look_at_other(one, step);
         }
     }

@@ -71,16 +71,13 @@ private:
             refused_.push_back({sheet, most, nearest->why});
     }
 
-    /// Of sheets that have little in common with any example the most like one, where nothing else is said.
+    /// Not those without formulas that have little in common with any example, where something else is carried.
     void list_refused() {
         constexpr double little = 0.3;
         std::ranges::stable_sort(refused_, std::greater(), &RefusedSheet::likeness);
         for (RefusedSheet const& one : refused_)
-            if (one.likeness >= little || plan_.fits.empty()) {
+            if (one.likeness >= little || has_formulas(one.sheet) || plan_.fits.empty())
                 plan_.problems.push_back({Reason::another_layout, target_.name(one.sheet) + ": " + one.why});
-                if (one.likeness < little)
-                    break;
-            }
     }
 
     void take(Fit fit) {
@@ -94,6 +91,12 @@ private:
         for (Refused const& refused : fit.not_carried)
             plan_.problems.push_back({Reason::not_carried, target_.name(fit.sheet) + ": " + refused.why});
         plan_.fits.push_back(std::move(fit));
+    }
+
+    [[nodiscard]] bool has_formulas(int sheet) const {
+        return std::ranges::any_of(target_.contents().cells(), [&](ContentCell const& cell) {
+            return cell.place.sheet == sheet && cell.is_result;
+        });
     }
 
     [[nodiscard]] bool is_blank(int sheet) const {

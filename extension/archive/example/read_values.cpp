@@ -133,14 +133,17 @@ private:
         });
         if (!reads)
             return {};
-        if (argument.size() == 1)
-            return values_in(argument[0]);
+        if (argument.size() == 1) {
+            std::vector<double> values = values_in(argument[0]);
+            std::erase_if(values, [](double value) { return std::isnan(value); });
+            return values;
+        }
         try {
             std::function<double(Token const&)> const cell = [&](Token const& token) {
                 auto const values = values_in(token);
                 if (values.size() != 1)
                     throw NoValue();
-                return values[0];
+                return std::isnan(values[0]) ? 0 : values[0]; // as Calc counts an empty cell
             };
             double const value = Evaluation(argument, cell).all();
             return std::isfinite(value) ? std::vector{value} : std::vector<double>();

@@ -13,6 +13,7 @@
 #include "extension/sharing/freeze.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace hearthcell::archive {
 namespace {
@@ -119,7 +120,9 @@ std::vector<ReadOutcome> read_by(PlannedWorkbook const& planned, Numbers const& 
         if (auto const known = numbers.find(place); known != numbers.end())
             return known->second;
         ContentCell const* const cell = planned.contents.find(place);
-        auto const* const number = cell == nullptr || cell->is_result ? nullptr : std::get_if<double>(&cell->value);
+        if (cell == nullptr)
+            return std::nan("");
+        auto const* const number = cell->is_result ? nullptr : std::get_if<double>(&cell->value);
         return number == nullptr ? std::nullopt : std::optional(*number);
     };
     std::vector<ReadArgument> all;
