@@ -6,6 +6,7 @@
 #include "extension/archive/picture.hpp"
 #include "extension/archive/records/output_folder.hpp"
 #include "extension/archive/run_reports.hpp"
+#include "extension/archive/workers/package_edition.hpp"
 #include "extension/archive/workers/pool.hpp"
 #include "extension/archive/workers/task.hpp"
 #include "extension/office/confinement.hpp"
@@ -77,9 +78,18 @@ std::optional<int> prepare(Task& task) {
     return std::nullopt;
 }
 
+/// An update of the package in LibreOffice is none of a program that was installed apart from it.
+void say_if_of_another_edition(Task const& task) {
+    std::string const own = edition_in_own_office();
+    if (!task.options.quiet && !task.options.progress_lines && !own.empty() && own != task.edition)
+        std::cerr << "Your LibreOffice has " << harmless(own) << "; this run computes with " << harmless(task.edition)
+                  << " of " << harmless(task.package.string()) << ". --package takes another.\n";
+}
+
 int recalculate_archive(Options const& options) {
     Task task = make_task(options);
     say_if_not_confined(options);
+    say_if_of_another_edition(task);
     OutputFolder folder(task.output);
     if (!options.examples.empty())
         if (auto const status = prepare(task))

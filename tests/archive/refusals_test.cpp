@@ -6,6 +6,7 @@
 #include "tests/archive/made/good_workbooks.hpp"
 
 #include <cstdio>
+#include <fstream>
 
 namespace hearthcell::tests::archive {
 namespace {
@@ -86,6 +87,25 @@ TEST(ARun, IsWellWhenNothingIsWrong) {
     EXPECT_EQ(ended.status, 0) << ended.complained;
     EXPECT_EQ(copies(ended.output), std::set<std::string>{"run.fods"});
     EXPECT_EQ(read_csv(ended.output / "problems.csv").size(), 0U);
+}
+
+TEST(ARun, SaysThatTheUsersLibreOfficeHasAnotherEdition) {
+    auto const folder = input_folder("another edition");
+    auto const settings = folder.parent_path() / "settings";
+    auto const package = settings / "libreoffice/4/user/uno_packages/cache/uno_packages/lu1/any.oxt";
+    std::filesystem::create_directories(package);
+    auto const complained = [&](std::string const& identifier, std::string const& version) {
+        std::ofstream(package / "description.xml") << "<description><identifier value='" << identifier
+                                                   << "'/><version value='" << version << "'/></description>";
+        Ended const ended =
+            run("another edition", {folder, "--output", output_of("another edition"), "--workers", "1", "--no-summary"},
+                {.variables = {"XDG_CONFIG_HOME=" + settings.string()}});
+        EXPECT_EQ(ended.status, 0) << ended.complained;
+        return ended.complained;
+    };
+    EXPECT_NE(complained("hearthcell", "9.8.7").find("Hearthcell 9.8.7"), std::string::npos);
+    EXPECT_EQ(complained("hearthcell", EDITION).find("Your LibreOffice"), std::string::npos);
+    EXPECT_EQ(complained("another.extension", "9.8.7").find("Your LibreOffice"), std::string::npos);
 }
 
 TEST(ARun, ListsAGivenFileThatIsNotThere) {

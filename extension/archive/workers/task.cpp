@@ -2,45 +2,15 @@
 
 #include "extension/archive/files/value.hpp"
 #include "extension/archive/files/whole_file.hpp"
-#include "extension/archive/files/xml.hpp"
-#include "extension/archive/files/zip.hpp"
 #include "extension/archive/inventory/same_words.hpp"
 #include "extension/archive/records/old_and_new_csv.hpp"
+#include "extension/archive/workers/package_edition.hpp"
 
 namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
 constexpr auto records_edition = "old and new results,";
-
-class Description : public Xml {
-public:
-    std::string version;
-
-private:
-    void opened(std::string_view name, Attributes const& attributes) override {
-        if (local(name) == "version")
-            version = attributes.ending("value");
-    }
-    void closed(std::string_view) override {}
-};
-
-std::string edition_of(std::filesystem::path const& package) {
-    try {
-        Description description;
-        auto const feed = [&](std::string_view piece) { description.feed(piece); };
-        if (std::filesystem::is_directory(package))
-            read_pieces(package / "description.xml", feed);
-        else
-            Zip(package).read("description.xml", feed);
-        description.finish();
-        if (!description.version.empty())
-            return "Hearthcell " + description.version;
-    } catch (Trouble const& trouble) {
-        throw std::invalid_argument(package.string() + " is no package: " + trouble.what());
-    }
-    throw std::invalid_argument(package.string() + " does not say its version");
-}
 
 /// What tells a package from all others: the whole of it, or the list of the hashes of all its files.
 std::string hash_of_package(std::filesystem::path const& package) {
