@@ -40,7 +40,7 @@ Answer not_done(Surroundings const& surroundings, ArchiveRun const& run, OUStrin
 
 Answer open_summary(Surroundings const& surroundings, ArchiveRun const& run, RunEnd const& end) {
     if (end.is_stopped())
-        return {true, surroundings.say(Text::stopped, run.results)};
+        return {true, surroundings.say(run.stopped, run.results)};
     if (end.has_failed())
         return not_done(surroundings, run, end.said);
     for (char const* name : {"summary-of-archive.ods", "summary.ods"}) {

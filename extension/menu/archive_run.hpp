@@ -12,7 +12,7 @@ struct ArchiveRun {
     std::vector<std::string> arguments; // of the program, but where its results go and how it tells how far it is
     rtl::OUString results;              // the folder they go to, as a path
     Text title;                         // of the window that shows how far it is
-    Text failed;                        // that it could not be done
+    Text failed, stopped;               // that it could not be done, or was not done to its end
 };
 
 /// How it ended: the program's exit status, and what it said besides.

@@ -129,8 +129,10 @@ std::unique_ptr<Dialog> trial_dialog(Surroundings const& around, OUString const&
     auto dialog = std::make_unique<Dialog>(around, around.title_of(Text::same_in_folder), plan_width, plan_width);
     Column column(*dialog, around);
     column.words("words", around.say(Text::tried_words), 28);
-    column.heading("text of readings", Text::values_read);
-    dialog->add_lines("readings", column.next(72, 3), readings);
+    if (!readings.isEmpty()) { // none where all is constant
+        column.heading("text of readings", Text::values_read);
+        dialog->add_lines("readings", column.next(72, 3), readings);
+    }
     column.buttons({{all_button, Text::do_all}, {"cancel", Text::cancel}});
     return dialog;
 }

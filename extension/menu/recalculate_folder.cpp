@@ -10,7 +10,7 @@ namespace hearthcell::menu {
 namespace {
 
 ArchiveRun run_of(FolderTask const& task) {
-    ArchiveRun run{{bytes(task.source)}, task.results, Text::recalculating, Text::not_recalculated};
+    ArchiveRun run{{bytes(task.source)}, task.results, Text::recalculating, Text::not_recalculated, Text::stopped};
     if (task.copies == FolderTask::Copies::shared)
         run.arguments.emplace_back("--values");
     if (task.copies == FolderTask::Copies::none)

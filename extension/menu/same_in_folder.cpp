@@ -49,7 +49,7 @@ public:
 private:
     Answer run(Surroundings const& surroundings, OUString const& results, Text title, std::vector<std::string> more,
                AfterRun then) {
-        ArchiveRun run{{}, results, title, Text::same_failed};
+        ArchiveRun run{{}, results, title, Text::same_failed, Text::same_stopped};
         run.arguments = {bytes(task_.source), "--example", example_, "--of", bytes(task_.original)};
         run.arguments.insert(run.arguments.end(), more.begin(), more.end());
         return start_archive_job(surroundings, run, std::move(then));

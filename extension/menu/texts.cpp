@@ -257,6 +257,9 @@ constexpr std::array<Row, text_count> rows{{
     {Text::same_failed,
      {"The same could not be done in the folder.", "La même chose n’a pas pu être faite dans le dossier.",
       "No se pudo hacer lo mismo en la carpeta.", "Haikuwezekana kufanya vivyo hivyo kwenye folda."}},
+    {Text::same_stopped,
+     {"Stopped. What is finished stays in “%1”.", "Arrêté. Ce qui est terminé reste dans «\u00a0%1\u00a0».",
+      "Detenido. Lo terminado queda en «%1».", "Imesimamishwa. Iliyokamilika inabaki kwenye “%1”."}},
     {Text::package_not_found,
      {"LibreOffice does not say where the Hearthcell package is installed. Please install it again and restart "
       "LibreOffice.",

@@ -79,6 +79,7 @@ enum class Text {
     tried_words,
     values_read,
     same_failed,
+    same_stopped,
     package_not_found,
     file_missing,
     cannot_open,
