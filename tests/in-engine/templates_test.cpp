@@ -126,10 +126,12 @@ TEST(Templates, AreOfferedByTheTemplateManagerInAGroupForEachLanguage) {
     std::vector<std::string> offered, built;
     for (office::OfferedTemplate const& entry : office::offered_templates(office_with_package(), "Hearthcell"))
         offered.push_back(entry.group + "/" + entry.file);
-    for (std::string_view const language : template_languages)
+    for (std::string_view const language : template_languages) {
+        std::string const group = language == "en" ? "Hearthcell" : "Hearthcell (" + std::string(language) + ")";
         for (std::string const& name : template_names())
-            built.push_back((language == "en" ? "Hearthcell" : "Hearthcell (" + std::string(language) + ")") + "/" +
-                            name);
+            built.push_back(group + "/" + name);
+        built.push_back(group + "/function-guide");
+    }
     std::ranges::sort(built);
     std::ranges::sort(offered);
     EXPECT_EQ(offered, built);
