@@ -91,6 +91,7 @@ public:
         acquire(); // for good: nothing may be torn down by the thread that follows when the office is no more
         program_->interrupt();
         dialog_.reset();
+        after_ = nullptr; // and with it what it keeps, such as a private copy of a document
     }
     void SAL_CALL disposing(css::lang::EventObject const&) override {}
 

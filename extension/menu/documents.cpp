@@ -67,7 +67,7 @@ void close(Reference<css::lang::XComponent> const& document) {
 std::optional<struct statx> status_of(OUString const& url) {
     rtl::OString const path = rtl::OUStringToOString(path_of(url), RTL_TEXTENCODING_UTF8);
     struct statx status {};
-    if (::statx(AT_FDCWD, path.getStr(), 0, STATX_INO, &status) != 0)
+    if (::statx(AT_FDCWD, path.getStr(), 0, STATX_INO | STATX_TYPE | STATX_SIZE, &status) != 0)
         return std::nullopt;
     return status;
 }
@@ -83,6 +83,11 @@ bool is_same_file(OUString const& one, OUString const& other) {
 }
 
 } // namespace
+
+bool is_plain_file(OUString const& url, std::uint64_t most) {
+    auto const status = status_of(url);
+    return status && S_ISREG(status->stx_mode) && status->stx_size <= most;
+}
 
 Answer open_as_new(Surroundings const& surroundings, std::string_view folder, std::string_view file) {
     OUString const package = package_folder(surroundings);

@@ -23,6 +23,9 @@ com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> open
 /// Whether a document that is open in the office has its file there, by whatever name.
 bool is_open(Surroundings const& surroundings, rtl::OUString const& url);
 
+/// Whether there is a file and no pipe, folder or device, of so many bytes at the most.
+bool is_plain_file(rtl::OUString const& url, std::uint64_t most);
+
 /// The spreadsheet that a frame shows; null where it shows none.
 com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument>
 document_of(com::sun::star::uno::Reference<com::sun::star::frame::XFrame> const& frame);

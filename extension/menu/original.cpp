@@ -1,5 +1,6 @@
 #include "extension/menu/original.hpp"
 
+#include "extension/menu/documents.hpp"
 #include "extension/menu/package_files.hpp"
 
 #include <com/sun/star/beans/PropertyAttribute.hpp>
@@ -26,16 +27,18 @@ using Model = Reference<css::sheet::XSpreadsheetDocument>;
 
 constexpr char path_property[] = "Hearthcell original", digest_property[] = "Hearthcell original, SHA-1";
 
-/// Of a file's bytes; empty where it cannot be read.
+constexpr std::uint64_t largest = 64 << 20; // bytes of an old sheet; reading more would keep the office waiting
+
+/// Of a file's bytes; empty where it cannot be read. A document may name anything: what is no plain file is not opened.
 OUString digest_of(OUString const& path) {
     osl::File file(url_of(path));
-    if (file.open(osl_File_OpenFlag_Read) != osl::FileBase::E_None)
+    if (!is_plain_file(url_of(path), largest) || file.open(osl_File_OpenFlag_Read) != osl::FileBase::E_None)
         return {};
     std::unique_ptr<void, void (*)(rtlDigest)> const digest(rtl_digest_createSHA1(), rtl_digest_destroySHA1);
     std::array<char, 1 << 16> piece{};
-    sal_uInt64 got = 0;
+    sal_uInt64 got = 0, all = 0;
     do {
-        if (file.read(piece.data(), piece.size(), got) != osl::FileBase::E_None)
+        if (file.read(piece.data(), piece.size(), got) != osl::FileBase::E_None || (all += got) > largest)
             return {};
         rtl_digest_updateSHA1(digest.get(), piece.data(), sal_uInt32(got));
     } while (got > 0);
@@ -62,14 +65,19 @@ OUString property(Model const& document, char const* name) {
     return text;
 }
 
-void keep(Model const& document, char const* name, OUString const& text) {
+void remove(Model const& document, char const* name) {
     auto const container = properties_of(document);
     OUString const wanted = OUString::createFromAscii(name);
     if (Reference<css::beans::XPropertySet>(container, UNO_QUERY_THROW)
             ->getPropertySetInfo()
             ->hasPropertyByName(wanted))
-        container->removeProperty(wanted); // one of an earlier copy
-    container->addProperty(wanted, css::beans::PropertyAttribute::REMOVABLE, Any(text));
+        container->removeProperty(wanted);
+}
+
+void keep(Model const& document, char const* name, OUString const& text) {
+    remove(document, name); // one of an earlier copy
+    properties_of(document)->addProperty(OUString::createFromAscii(name), css::beans::PropertyAttribute::REMOVABLE,
+                                         Any(text));
 }
 
 } // namespace
@@ -84,6 +92,11 @@ void remember_original(Model const& document, OUString const& path) {
     keep(document, path_property, path);
     keep(document, digest_property, digest_of(path));
     changes->setModified(was_changed);
+}
+
+void forget_original(Model const& document) {
+    remove(document, path_property);
+    remove(document, digest_property);
 }
 
 Original original_of(Model const& document) {

@@ -20,6 +20,8 @@ struct Original {
 /// In the document's own properties, which are saved with it; whether it counts as changed stays as it is.
 void remember_original(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
                        rtl::OUString const& path);
+/// For a copy that others get: a path says who somebody is and where the files lie.
+void forget_original(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
 Original original_of(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document);
 
 } // namespace hearthcell::menu

@@ -1,5 +1,6 @@
 #include "extension/menu/shared_copy.hpp"
 
+#include "extension/menu/original.hpp"
 #include "extension/menu/package_files.hpp"
 #include "extension/menu/stored_parts.hpp"
 #include "functions/edition.hpp"
@@ -102,6 +103,7 @@ void SharedCopy::open() {
     copy_.emplace(surroundings_, between_->getUri());
     if (!copy_->model.is())
         return end(false, surroundings_.say(Text::cannot_open, path_of(between_->getUri())));
+    forget_original(copy_->model);
     freezing_.emplace(copy_->model, std::move(shown_), wide(edition));
     OUString const& locked = freezing_->result().locked_sheet;
     if (!locked.isEmpty())

@@ -12,6 +12,7 @@
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 
 #include <sstream>
+#include <sys/stat.h>
 
 namespace hearthcell::tests {
 
@@ -129,6 +130,22 @@ TEST_F(SameInFolder, StopsTheComparisonAsItIsTold) {
     expect_gone(office, english(menu::Text::comparing));
     expect_no_private_copy();
     EXPECT_FALSE(std::filesystem::exists(results));
+    EXPECT_TRUE(office.alive());
+}
+
+TEST_F(SameInFolder, LeavesNoPrivateCopyWhereTheOfficeEnds) {
+    program.write("slow", "");
+    same(given());
+    ASSERT_TRUE(eventually([&] { return !asked().empty(); }));
+    office.restart();
+    expect_no_private_copy();
+}
+
+TEST_F(SameInFolder, DoesNotWaitForAPipeInTheOriginalsPlace) {
+    std::filesystem::rename(original, folder / "elsewhere.ods");
+    ASSERT_EQ(::mkfifo(original.c_str(), 0600), 0); // the document remembers this place
+    same(given());
+    EXPECT_TRUE(eventually([&] { return !asked().empty(); })) << "the program reads it, and says what it is";
     EXPECT_TRUE(office.alive());
 }
 

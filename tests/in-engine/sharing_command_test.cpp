@@ -1,6 +1,7 @@
 // The menu's copy for sharing as a command: what it does to the open document and to files, and what it refuses.
 
 #include "copy_for_sharing.hpp"
+#include "old_sheets.hpp"
 
 #include "extension/office/file_url.hpp"
 #include "extension/office/process.hpp"
@@ -9,6 +10,10 @@
 #include "tests/support/content.hpp"
 #include "tests/support/small_disk.hpp"
 
+#include <com/sun/star/beans/PropertyAttribute.hpp>
+#include <com/sun/star/beans/XPropertyContainer.hpp>
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -69,6 +74,24 @@ TEST_F(CopyForSharing, IsMadeOfReadOnlyAndProtectedDocuments) {
     expect_same(shared.sheet(0).values("A1"), sheet.values("A1"));
     EXPECT_TRUE(protection(shared)->isProtected());
     EXPECT_TRUE(protection(document)->isProtected());
+}
+
+TEST_F(CopyForSharing, DoesNotSayWhichOldSheetTheDocumentWasStartedFrom) {
+    auto const facts = [](Document const& of) {
+        return Reference<css::document::XDocumentPropertiesSupplier>(of.model(), UNO_QUERY_THROW)
+            ->getDocumentProperties()
+            ->getUserDefinedProperties();
+    };
+    for (char const* const name : {"Hearthcell original", "Hearthcell original, SHA-1", "Bench"})
+        facts(document)->addProperty(rtl::OUString::createFromAscii(name), css::beans::PropertyAttribute::REMOVABLE,
+                                     css::uno::Any(rtl::OUString("/home/somebody/old/first.ods")));
+    share(document);
+    Document const shared = received();
+    auto const kept = Reference<css::beans::XPropertySet>(facts(shared), UNO_QUERY_THROW)->getPropertySetInfo();
+    EXPECT_TRUE(kept->hasPropertyByName("Bench")) << "the user's own";
+    EXPECT_FALSE(kept->hasPropertyByName("Hearthcell original"));
+    EXPECT_FALSE(kept->hasPropertyByName("Hearthcell original, SHA-1"));
+    EXPECT_FALSE(remembered_original(document.model()).empty()) << "the document itself stays as it is";
 }
 
 TEST_F(CopyForSharing, HasNoPasswordAndSaysSo) {
