@@ -126,7 +126,7 @@ private:
                                                                std::filesystem::absolute(pair.old),
                                                                options.size_limit << 20, labels, set_->same));
             set_->labels_of_old.insert(set_->labels_of_old.end(), labels.begin(), labels.end());
-            if (set_->examples.back()->sheets().empty())
+            if (set_->examples.back()->sheets().empty() && !options.plan) // a plan lists what is not carried, and why
                 throw std::invalid_argument(shown(pair.now.string()) + " has nothing to carry that " +
                                             shown(pair.old.string()) + " has not" + why_nothing());
         }

@@ -83,7 +83,7 @@ void keep(Model const& document, char const* name, OUString const& text) {
 } // namespace
 
 bool Original::is_still(OUString const& file) const {
-    return digest.isEmpty() || file != path || digest_of(file) == digest;
+    return digest.isEmpty() || digest_of(file) == digest;
 }
 
 void remember_original(Model const& document, OUString const& path) {

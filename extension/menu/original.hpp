@@ -13,7 +13,7 @@ struct Original {
     rtl::OUString path;   // empty: the document remembers none
     rtl::OUString digest; // of the file at that time
 
-    /// Whether a file now is what the original was then; true where nothing is known.
+    /// Whether a file, wherever it is, is what the original was then; true where nothing is known.
     [[nodiscard]] bool is_still(rtl::OUString const& file) const;
 };
 

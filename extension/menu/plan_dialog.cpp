@@ -90,9 +90,7 @@ std::unique_ptr<Dialog> plan_dialog(Surroundings const& around, SameTask const& 
     if (original_changed)
         column.words("changed", around.say(Text::original_changed, task.original), 18);
     column.heading("text of cells", Text::plan_cells);
-    dialog->add_lines(
-        "cells", column.next(72, 5),
-        wide(lines_of_cells(plan, text(Text::instead_of, around.language), text(Text::not_carried, around.language))));
+    dialog->add_lines("cells", column.next(72, 5), cells_of(around, plan));
     if (!plan.constants.empty()) {
         column.heading("text of constants", Text::plan_constants);
         dialog->add_lines("constants", column.next(42, 3), wide(lines_of_constants(plan)));

@@ -3,6 +3,7 @@
 #include "extension/menu/archive_job.hpp"
 #include "extension/menu/folder_dialog.hpp"
 #include "extension/menu/package_files.hpp"
+#include "extension/menu/two_folders.hpp"
 
 using rtl::OUString;
 
@@ -32,6 +33,8 @@ Answer recalculate_folder(Surroundings const& surroundings, OUString const& resu
         task = ask_for_folder_task(surroundings);
     if (!task)
         return {false, {}};
+    if (OUString const trouble = trouble_with_folders(surroundings, task->source, task->results); !trouble.isEmpty())
+        return {false, trouble};
     return start_archive_job(surroundings, run_of(*task), open_summary);
 }
 

@@ -2,6 +2,7 @@
 
 #include "extension/menu/package_files.hpp"
 #include "extension/menu/path_fields.hpp"
+#include "extension/menu/two_folders.hpp"
 
 #include <rtl/ref.hxx>
 
@@ -40,9 +41,7 @@ std::optional<SameTask> ask_for_same_task(Surroundings const& surroundings, Same
 OUString trouble_with(Surroundings const& surroundings, SameTask const& task) {
     if (!is_there(task.original))
         return surroundings.say(Text::original_missing, task.original);
-    if (!is_there(task.source))
-        return surroundings.say(Text::folder_missing, task.source);
-    return {};
+    return trouble_with_folders(surroundings, task.source, task.results);
 }
 
 } // namespace hearthcell::menu

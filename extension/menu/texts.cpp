@@ -173,6 +173,15 @@ constexpr std::array<Row, text_count> rows{{
     {Text::folder_missing,
      {"The folder “%1” is not there.", "Le dossier «\u00a0%1\u00a0» n’existe pas.", "La carpeta «%1» no existe.",
       "Folda “%1” haipo."}},
+    {Text::results_elsewhere,
+     {"The results cannot go to “%1”. Please name a folder in full, beginning with /, that lies neither inside the "
+      "folder of old sheets nor around it.",
+      "Les résultats ne peuvent pas aller dans «\u00a0%1\u00a0». Veuillez indiquer un dossier en entier, à partir de "
+      "/, qui ne soit ni à l’intérieur du dossier des anciens classeurs ni autour de lui.",
+      "Los resultados no pueden ir a «%1». Indique una carpeta con su ruta completa, desde /, que no esté dentro de la "
+      "carpeta de las hojas antiguas ni la contenga.",
+      "Matokeo hayawezi kwenda “%1”. Tafadhali taja folda kwa njia kamili, kuanzia /, ambayo haimo ndani ya folda ya "
+      "majedwali ya zamani wala haiizunguki."}},
     {Text::no_example,
      {"There is no spreadsheet here to compare. Please open one in Calc and choose the command there.",
       "Il n’y a ici aucun classeur à comparer. Veuillez en ouvrir un dans Calc et y choisir la commande.",
@@ -201,13 +210,13 @@ constexpr std::array<Row, text_count> rows{{
       "Hii itaingia kwenye kila lahakazi la “%1” lenye mpangilio kama wa asili. Itaandikwa kwenye nakala, ndani ya "
       "“%2”; lahakazi zenye mpangilio mwingine zinaachwa na kuorodheshwa."}},
     {Text::original_changed,
-     {"The original “%1” was changed after this document was started from it. Its own changes are among these "
+     {"“%1” is not as the original was when this document was started from it. What differs in it is among these "
       "differences.",
-      "L’original «\u00a0%1\u00a0» a été modifié depuis que ce document en est parti. Ses propres changements sont "
-      "parmi ces différences.",
-      "El original «%1» se modificó después de empezar este documento desde él. Sus propios cambios están entre estas "
-      "diferencias.",
-      "Asili “%1” ilibadilishwa baada ya hati hii kuanzishwa kutokana nayo. Mabadiliko yake mwenyewe yamo kati ya "
+      "«\u00a0%1\u00a0» n’est pas tel que l’original était quand ce document en est parti. Ce qui y diffère est parmi "
+      "ces différences.",
+      "«%1» no está como estaba el original cuando se empezó este documento desde él. Lo que difiere ahí está entre "
+      "estas diferencias.",
+      "“%1” haiko kama asili ilivyokuwa hati hii ilipoanzishwa kutokana nayo. Kinachotofautiana humo kimo kati ya "
       "tofauti hizi."}},
     {Text::plan_cells,
      {"What the cells get", "Ce que reçoivent les cellules", "Lo que reciben las celdas",

@@ -58,6 +58,7 @@ enum class Text {
     name_of_same,
     original_missing,
     folder_missing,
+    results_elsewhere,
     no_example,
     comparing,
     comparison_stopped,

@@ -3,7 +3,10 @@
 #include "old_sheets.hpp"
 #include "program_on_path.hpp"
 
+#include "extension/office/process.hpp"
+
 #include <algorithm>
+#include <chrono>
 #include <fstream>
 
 namespace hearthcell::tests {
@@ -47,6 +50,17 @@ TEST_F(SameForReal, IsDoneFromAnOriginalOfEachFormat) {
         EXPECT_NE(pairs.find("2016/second.ods,Sheet1.D4=Sheet1.B4,Sheet1,4,D4,B4,"), std::string::npos) << pairs;
         close(example);
     }
+}
+
+TEST_F(SameForReal, IsPlannedAlsoWhereNothingIsToBeDone) {
+    std::filesystem::path const example = folder / "example.ods";
+    std::filesystem::copy_file(original, example);
+    office::Process plan(ARCHIVE_TOOL,
+                         {sheets.string(), "--example", example.string(), "--of", original.string(), "--plan",
+                          "--output", results.string(), "--quiet"},
+                         (folder / "said").string());
+    EXPECT_EQ(plan.wait(std::chrono::seconds(120)), 0);
+    EXPECT_EQ(report("carried.csv"), "example,sheet,cell,kind,before,after,note\r\n");
 }
 
 } // namespace hearthcell::tests

@@ -158,7 +158,7 @@ TEST_F(SameInFolder, GoesOnOnlyWhereTheValuesAreConfirmed) {
     EXPECT_FALSE(std::filesystem::exists(results));
 }
 
-TEST_F(SameInFolder, SaysWhatTheProgramSaysWhereItCannotCompare) {
+TEST_F(SameInFolder, LeavesNothingWhereTheProgramCannotCompare) {
     program.write("refusal", "the sheets have nothing in common\n");
     same(given());
     ASSERT_TRUE(eventually([&] { return !asked().empty(); }));
@@ -180,6 +180,33 @@ TEST_F(SameInFolder, RefusesAnOriginalThatWasMovedAndAFolderThatIsNotThere) {
     EXPECT_EQ(said.state, Said::State::failed);
     EXPECT_EQ(said.words, "The folder “" + (folder / "nowhere").string() + "” is not there.");
     EXPECT_EQ(asked(), "");
+}
+
+TEST_F(SameInFolder, RefusesResultsInOrAroundTheFolderOrWithoutAWholePath) {
+    std::filesystem::create_directory_symlink(sheets, folder / "by another name");
+    Given wrong = given();
+    for (std::filesystem::path const& path : {sheets, sheets / "2014/out", folder, folder / "by another name/out"}) {
+        wrong.target = path;
+        said = same(wrong);
+        EXPECT_EQ(said.state, Said::State::failed) << path;
+        EXPECT_EQ(said.words.find("The results cannot go to “" + path.string() + "”."), 0U) << said.words;
+    }
+    EXPECT_EQ(asked(), "");
+}
+
+TEST_F(SameInFolder, PointsOutThatTheOriginalIsAnotherThanItWasWhereverItIsNow) {
+    same(attended());
+    press(office, title, english(menu::Text::cancel));
+    expect_gone(office, title);
+    Given elsewhere = attended();
+    elsewhere.original = folder / "moved.ods";
+    make_old_sheet(office, elsewhere.original, 1500);
+    std::string words = english(menu::Text::original_changed);
+    words.replace(words.find("%1"), 2, elsewhere.original.string());
+    same(elsewhere);
+    press(office, title, words); // a sentence, which stays where it is
+    press(office, title, english(menu::Text::cancel));
+    expect_gone(office, title);
 }
 
 TEST_F(SameInFolder, DoesNothingByWhatTheDocumentSaysAlone) {

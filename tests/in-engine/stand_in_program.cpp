@@ -38,10 +38,10 @@ StandInProgram::StandInProgram(std::filesystem::path const& folder, std::filesys
                          "1,Sheet1,D4,formula,,\\=STOVE.BOILINGPOINT(1240),\r\n"
                          "1,Sheet1,A1,word,\"Record, of a test\",Our record,a word that replaces another\r\n");
     write("constants.csv", "example,sheet,cell,function,argument,value,sheets\r\n"
-                           "1,Sheet1,D4,STOVE.BOILINGPOINT,altitude,1240,3\r\n");
+                           "1,Sheet1,D4,BOILINGPOINT,altitude,1240,3\r\n");
     write("pairs.csv", "new,old\r\nSheet1.D4,Sheet1.B4\r\n");
     write("read.csv", "function,argument,workbooks,lowest,median,highest,odd\r\n"
-                      "STOVE.BOILINGPOINT,altitude,3,300,1240,1900,\r\n");
+                      "BOILINGPOINT,altitude,3,300,1240,1900,\r\n");
     std::filesystem::copy_file(summary, folder / "summary.ods", std::filesystem::copy_options::overwrite_existing);
 }
 

@@ -76,17 +76,16 @@ TEST_F(ReportsOfAPlan, BecomeLines) {
                           {"1", "Day 1", "C4", "formula", "=100-B3/300", "=STOVE.BOILINGPOINT(B3)", ""},
                           {"1", "Day 1", "A1", "word", "Ann", "Ben", "a word that replaces another"}});
     write("constants.csv", {{"example", "sheet", "cell", "function", "argument", "value", "sheets"},
-                            {"1", "Day 1", "C4", "STOVE.DRYMASS", "moisture", "0.14", "212"}});
+                            {"1", "Day 1", "C4", "DRYMASS", "moisture", "0.14", "212"}});
     write("read.csv", {{"function", "argument", "workbooks", "lowest", "median", "highest", "odd"},
-                       {"STOVE.DRYMASS", "mass", "84", "310", "520", "0.61", "kilograms in 84 workbooks?"}});
+                       {"DRYMASS", "mass", "84", "310", "520", "0.61", "kilograms in 84 workbooks?"}});
     Plan plan = read_plan(folder.string());
     EXPECT_TRUE(plan.carries_anything());
     EXPECT_EQ(lines_of_cells(plan, "instead of %1", "stays: %1"),
               "Day 1.C4: =STOVE.BOILINGPOINT(B3)  (instead of =100-B3/300)\n"
               "Day 1.A1: stays: a word that replaces another\n");
-    EXPECT_EQ(lines_of_constants(plan), "Day 1.C4: STOVE.DRYMASS, moisture = 0.14  (212)\n");
-    EXPECT_EQ(lines_of_readings(folder.string()),
-              "STOVE.DRYMASS, mass: 310 … 520 … 0.61  (kilograms in 84 workbooks?)\n");
+    EXPECT_EQ(lines_of_constants(plan), "Day 1.C4: DRYMASS, moisture = 0.14  (212)\n");
+    EXPECT_EQ(lines_of_readings(folder.string()), "DRYMASS, mass: 310 … 520 … 0.61  (kilograms in 84 workbooks?)\n");
     plan.cells.erase(plan.cells.begin());
     EXPECT_FALSE(plan.carries_anything()) << "what stays is not carried";
 }
