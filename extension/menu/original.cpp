@@ -1,12 +1,9 @@
 #include "extension/menu/original.hpp"
 
+#include "extension/checking/kept.hpp"
 #include "extension/menu/documents.hpp"
 #include "extension/menu/package_files.hpp"
 
-#include <com/sun/star/beans/PropertyAttribute.hpp>
-#include <com/sun/star/beans/XPropertyContainer.hpp>
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <osl/file.hxx>
 #include <rtl/digest.h>
@@ -15,7 +12,6 @@
 #include <memory>
 
 namespace css = com::sun::star;
-using css::uno::Any;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 using rtl::OUString;
@@ -50,36 +46,6 @@ OUString digest_of(OUString const& path) {
     return written;
 }
 
-Reference<css::beans::XPropertyContainer> properties_of(Model const& document) {
-    return Reference<css::document::XDocumentPropertiesSupplier>(document, UNO_QUERY_THROW)
-        ->getDocumentProperties()
-        ->getUserDefinedProperties();
-}
-
-OUString property(Model const& document, char const* name) {
-    Reference<css::beans::XPropertySet> const values(properties_of(document), UNO_QUERY_THROW);
-    OUString const wanted = OUString::createFromAscii(name);
-    OUString text;
-    if (values->getPropertySetInfo()->hasPropertyByName(wanted))
-        values->getPropertyValue(wanted) >>= text;
-    return text;
-}
-
-void remove(Model const& document, char const* name) {
-    auto const container = properties_of(document);
-    OUString const wanted = OUString::createFromAscii(name);
-    if (Reference<css::beans::XPropertySet>(container, UNO_QUERY_THROW)
-            ->getPropertySetInfo()
-            ->hasPropertyByName(wanted))
-        container->removeProperty(wanted);
-}
-
-void keep(Model const& document, char const* name, OUString const& text) {
-    remove(document, name); // one of an earlier copy
-    properties_of(document)->addProperty(OUString::createFromAscii(name), css::beans::PropertyAttribute::REMOVABLE,
-                                         Any(text));
-}
-
 } // namespace
 
 bool Original::is_still(OUString const& file) const {
@@ -89,18 +55,18 @@ bool Original::is_still(OUString const& file) const {
 void remember_original(Model const& document, OUString const& path) {
     Reference<css::util::XModifiable> const changes(document, UNO_QUERY_THROW);
     bool const was_changed = changes->isModified();
-    keep(document, path_property, path);
-    keep(document, digest_property, digest_of(path));
+    checking::keep_text(document, path_property, path);
+    checking::keep_text(document, digest_property, digest_of(path));
     changes->setModified(was_changed);
 }
 
 void forget_original(Model const& document) {
-    remove(document, path_property);
-    remove(document, digest_property);
+    checking::forget_text(document, path_property);
+    checking::forget_text(document, digest_property);
 }
 
 Original original_of(Model const& document) {
-    return {property(document, path_property), property(document, digest_property)};
+    return {checking::kept_text(document, path_property), checking::kept_text(document, digest_property)};
 }
 
 } // namespace hearthcell::menu
