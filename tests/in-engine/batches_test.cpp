@@ -88,5 +88,50 @@ TEST_P(TheSheetOfBatches, SaysWhichRowIsNotRight) {
     no_errors();
 }
 
+TEST_P(TheSheetOfBatches, ShowsNoRunWhileABatchBelongsToNone) {
+    std::string const nobody = said_here("Not yet: a row on the sheet Batches belongs to no run.");
+    auto const nothing_is_said_of = [&](int run) {
+        EXPECT_EQ(results.shown(in_row('G', run)), "") << "run " << run;
+        EXPECT_EQ(readings.value(in_row('Q', run)), CellValue(0.0)) << "run " << run; // nor counted in the means
+        EXPECT_EQ(answer(run), nobody) << "run " << run;
+    };
+    double const before = number(results.value(in_row('G', 2)));
+    for (char const* const name : {"R99", "", " "}) {
+        batches.text("A8", name);
+        nothing_is_said_of(1);
+        nothing_is_said_of(2);
+    }
+    batches.text("A8", " r2 "); // as it is written in a hurry
+    EXPECT_EQ(number(results.value(in_row('G', 2))), before);
+    EXPECT_EQ(batches.shown("K8"), "");
+    bench.text("C6", "r2"); // two runs of one name
+    EXPECT_EQ(batches.shown("K8"), said_here("This name stands more than once on the sheet Bench."));
+    nothing_is_said_of(1);
+    nothing_is_said_of(2);
+    bench.text("C6", "R1");
+    batches.number("A8", 15); // of which nothing was read
+    EXPECT_EQ(batches.shown("K8"), said_here("No reading of this run stands on the sheet Bench."));
+    nothing_is_said_of(2);
+    no_errors();
+}
+
+TEST_P(TheSheetOfBatches, ShowsNoRunOfWhichARowIsNotRight) {
+    double const other = number(results.value(in_row('G', 1)));
+    for (char const* const cell : {"C9", "D9", "F9"}) {
+        batches.text(cell, "300 g");
+        EXPECT_EQ(results.shown(in_row('G', 2)), "") << cell;
+        EXPECT_EQ(answer(2), said_here("Not yet: a row of this run on the sheet Batches is not right.")) << cell;
+        batches.text(cell, "");
+    }
+    batches.text("B9", "");
+    EXPECT_EQ(results.shown(in_row('G', 2)), "");
+    EXPECT_EQ(number(results.value(in_row('G', 1))), other); // which it is not
+    for (char const* const name : {"water added", "firelighter", "energy of the fan", "or its power"}) {
+        bench.text(reading(name, 1), "50 g");
+        EXPECT_EQ(results.shown(in_row('G', 1)), "") << name;
+        bench.text(reading(name, 1), "");
+    }
+}
+
 } // namespace
 } // namespace hearthcell::tests
