@@ -42,6 +42,7 @@ Comparison compare(office::Document const& workbook, StoredResults const& stored
             ++all.tally.links_not_followed;
             return;
         }
+        all.tally.stored_errors += std::holds_alternative<Fault>(before.value) ? 1 : 0;
         auto const kind = kind_of_change(before, after);
         if (std::holds_alternative<std::monostate>(before.value))
             all.tally.without_result += set.contains(place) ? 0 : 1; // a formula that --set put there has none

@@ -82,9 +82,4 @@ std::optional<Target> target_of(office::Document const& workbook, std::string co
     return address ? in_sheet(workbook, address->sheet, address->block) : std::nullopt;
 }
 
-std::optional<Target> cells_at(office::Document const& workbook, std::string const& sheet,
-                               formulas::Range const& place) {
-    return in_sheet(workbook, sheet, {place.first.row, place.first.column, place.last.row, place.last.column});
-}
-
 } // namespace hearthcell::archive

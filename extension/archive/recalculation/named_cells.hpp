@@ -24,8 +24,4 @@ struct Target {
 /// Nothing where the workbook has no such name or sheet. Of whole columns and rows, the part that the sheet uses.
 std::optional<Target> target_of(office::Document const& workbook, std::string const& name);
 
-/// The same for cells.
-std::optional<Target> cells_at(office::Document const& workbook, std::string const& sheet,
-                               formulas::Range const& place);
-
 } // namespace hearthcell::archive

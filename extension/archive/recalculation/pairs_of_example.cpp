@@ -50,8 +50,6 @@ std::optional<Place> old_beside(ExampleFormula const& formula, Place const& now,
     return Place{now.sheet, old.first, old.second};
 }
 
-} // namespace
-
 bool is_of_an_example(ComparedPair const& pair, ExampleSet const& examples) {
     auto const now = formulas::address_in(pair.now);
     return now && std::ranges::any_of(examples.examples, [&](std::unique_ptr<Example> const& one) {
@@ -84,6 +82,21 @@ std::vector<CellPair> cells_by_example(std::size_t number, ComparedPair const& p
     }
     found.push_back(has_now);
     found.push_back(has_old);
+    return cells;
+}
+
+} // namespace
+
+std::vector<CellPair> cells_to_compare(office::Document const& workbook, std::vector<ComparedPair> const& pairs,
+                                       ExampleSet const* examples, Plan const* plan, std::vector<bool>& found,
+                                       std::vector<Problem>& problems) {
+    std::vector<CellPair> cells;
+    for (std::size_t number = 0; number < pairs.size(); ++number) {
+        bool const by_example = examples != nullptr && is_of_an_example(pairs[number], *examples);
+        auto const more = by_example ? cells_by_example(number, pairs[number], *examples, *plan, found)
+                                     : cells_of_pair(workbook, number, pairs[number], found, problems);
+        cells.insert(cells.end(), more.begin(), more.end());
+    }
     return cells;
 }
 

@@ -62,6 +62,7 @@ void Tally::add(Tally const& other) {
     formulas += other.formulas;
     ours += other.ours;
     given += other.given;
+    stored_errors += other.stored_errors;
     without_result += other.without_result;
     unchanged += other.unchanged;
     links_not_followed += other.links_not_followed;
@@ -90,6 +91,7 @@ void to_json(nlohmann::json& json, Tally const& tally) {
     json = {{"formulas", tally.formulas},
             {"ours", tally.ours},
             {"given", tally.given},
+            {"stored_errors", tally.stored_errors},
             {"without_result", tally.without_result},
             {"unchanged", tally.unchanged},
             {"links_not_followed", tally.links_not_followed},
@@ -110,6 +112,7 @@ void from_json(nlohmann::json const& json, Tally& tally) {
     json.at("formulas").get_to(tally.formulas);
     json.at("ours").get_to(tally.ours);
     json.at("given").get_to(tally.given);
+    json.at("stored_errors").get_to(tally.stored_errors);
     json.at("without_result").get_to(tally.without_result);
     json.at("unchanged").get_to(tally.unchanged);
     json.at("links_not_followed").get_to(tally.links_not_followed);

@@ -25,6 +25,7 @@ struct Tally {
     std::uint64_t ours = 0;           // of these, that call functions of ours
     std::uint64_t given = 0;          // besides, that this run put there
     std::uint64_t without_result = 0; // of which the file holds no result
+    std::uint64_t stored_errors = 0;  // that the file holds as results
     std::uint64_t unchanged = 0;
     std::uint64_t links_not_followed = 0; // results lost, since the file holds no copy of what they are linked to
     std::uint64_t volatile_cells = 0;     // changed by themselves, not counted below

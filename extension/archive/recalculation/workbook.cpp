@@ -139,20 +139,6 @@ std::vector<ReadOutcome> read_by(PlannedWorkbook const& planned, Numbers const& 
     return read;
 }
 
-std::vector<CellPair> cells_to_compare(Document const& workbook, Options const& options, Carrying const* carrying,
-                                       Outcome& outcome) {
-    std::vector<CellPair> cells;
-    for (std::size_t number = 0; number < options.compare.size(); ++number) {
-        ComparedPair const& pair = options.compare[number];
-        auto const more =
-            carrying != nullptr && is_of_an_example(pair, carrying->examples)
-                ? cells_by_example(number, pair, carrying->examples, carrying->planned.plan, outcome.compared)
-                : cells_of_pair(workbook, number, pair, outcome.compared, outcome.problems);
-        cells.insert(cells.end(), more.begin(), more.end());
-    }
-    return cells;
-}
-
 } // namespace
 
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
@@ -167,7 +153,11 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
 
     Recalculated result;
     Outcome& outcome = result.outcome;
-    OldAndNew old_and_new(workbook, cells_to_compare(workbook, options, carrying, outcome), stored);
+    OldAndNew old_and_new(
+        workbook,
+        cells_to_compare(workbook, options.compare, carrying == nullptr ? nullptr : &carrying->examples,
+                         carrying == nullptr ? nullptr : &carrying->planned.plan, outcome.compared, outcome.problems),
+        stored);
     auto set = set_all(workbook, options, outcome.problems);
     if (carrying != nullptr)
         set.merge(carry_all(workbook, copy.format, *carrying, outcome));

@@ -10,7 +10,7 @@ namespace hearthcell::archive {
 namespace {
 
 /// Changes when records of an earlier program must not be taken as they are.
-constexpr auto records_edition = "old and new results,";
+constexpr auto records_edition = "stored errors,";
 
 /// What tells a package from all others: the whole of it, or the list of the hashes of all its files.
 std::string hash_of_package(std::filesystem::path const& package) {
