@@ -10,6 +10,7 @@
 #include "extension/archive/workers/pool.hpp"
 #include "extension/archive/workers/task.hpp"
 #include "extension/office/confinement.hpp"
+#include "extension/office/environment.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -78,6 +79,15 @@ std::optional<int> prepare(Task& task) {
     return std::nullopt;
 }
 
+/// The menu says of which edition it is: what it shows would else not be what its LibreOffice computes.
+void refuse_another_edition(Task const& task) {
+    std::string const wanted = hearthcell::office::setting("HEARTHCELL_EDITION");
+    if (!wanted.empty() && wanted != task.edition)
+        throw std::runtime_error("this LibreOffice has " + wanted + ", and the program that was found computes with " +
+                                 task.edition + " of " + task.package.string() +
+                                 "; please install the program of the same edition");
+}
+
 /// An update of the package in LibreOffice is none of a program that was installed apart from it.
 void say_if_of_another_edition(Task const& task) {
     std::string const own = edition_in_own_office();
@@ -88,6 +98,7 @@ void say_if_of_another_edition(Task const& task) {
 
 int recalculate_archive(Options const& options) {
     Task task = make_task(options);
+    refuse_another_edition(task);
     say_if_not_confined(options);
     say_if_of_another_edition(task);
     OutputFolder folder(task.output);

@@ -1,6 +1,7 @@
 #include "extension/menu/archive_program.hpp"
 
 #include "extension/office/environment.hpp"
+#include "functions/edition.hpp"
 
 #include <dirent.h>
 #include <fcntl.h>
@@ -83,9 +84,12 @@ std::vector<std::string> environment_with(std::string const& office) {
     for (char** variable = environ; *variable != nullptr; ++variable)
         // What the office's own start-up set for its libraries is not meant for other programs.
         if (!std::string_view(*variable).starts_with("LD_LIBRARY_PATH=") &&
-            !std::string_view(*variable).starts_with("HEARTHCELL_OFFICE="))
+            !std::string_view(*variable).starts_with("HEARTHCELL_OFFICE=") &&
+            !std::string_view(*variable).starts_with("HEARTHCELL_EDITION="))
             variables.emplace_back(*variable);
     variables.push_back("HEARTHCELL_OFFICE=" + office);
+    std::string_view const of_menu = edition;
+    variables.emplace_back("HEARTHCELL_EDITION=").append(of_menu); // one of another refuses to run
     return variables;
 }
 
@@ -96,8 +100,11 @@ std::string folder_of_own_programs() {
 }
 
 std::string installed_archive_program(std::string const& package) {
-    return office::program_in(package + "program:" + office::setting("PATH") + ":" + folder_of_own_programs(),
-                              program_name);
+    // By itself: a folder's name may hold what parts the folders of a path.
+    std::string const own = package + "program/" + program_name;
+    if (package.starts_with('/') && ::access(own.c_str(), X_OK) == 0)
+        return own;
+    return office::program_in(office::setting("PATH") + ":" + folder_of_own_programs(), program_name);
 }
 
 ArchiveProgram::ArchiveProgram(std::string const& program, std::vector<std::string> const& arguments,

@@ -108,6 +108,19 @@ TEST(ARun, SaysThatTheUsersLibreOfficeHasAnotherEdition) {
     EXPECT_EQ(complained("another.extension", "9.8.7").find("Your LibreOffice"), std::string::npos);
 }
 
+TEST(ARun, IsRefusedToAMenuOfAnotherEdition) {
+    auto const folder = input_folder("menu of another edition");
+    auto const asked_by = [&](std::string const& menu) {
+        return run("menu of another edition",
+                   {folder, "--output", output_of("menu of another edition"), "--workers", "1", "--no-summary"},
+                   {.variables = {"HEARTHCELL_EDITION=" + menu}});
+    };
+    Ended const refused = asked_by("Hearthcell 9.8.7");
+    EXPECT_EQ(refused.status, 2);
+    EXPECT_NE(refused.complained.find("Hearthcell 9.8.7"), std::string::npos) << refused.complained;
+    EXPECT_EQ(asked_by("Hearthcell " EDITION).status, 0);
+}
+
 TEST(ARun, ListsAGivenFileThatIsNotThere) {
     auto const folder = input_folder("missing");
     Ended const ended = run("missing", {folder / "run.fods", folder / "gone.ods", "--output", output_of("missing")});
