@@ -43,14 +43,21 @@ protected:
         answer(said(menu::Text::choose_old_sheet), "Open");
         std::string const words = answer("Hearthcell");
         EXPECT_NE(words.find(original.string()), std::string::npos) << words;
-        return office::asking("typing a function", [&] {
-            auto const copy = open_documents().front();
-            css::uno::Reference<css::container::XIndexAccess> const all(
-                css::uno::Reference<css::sheet::XSpreadsheetDocument>(copy, css::uno::UNO_QUERY_THROW)->getSheets(),
-                css::uno::UNO_QUERY_THROW);
+        type_beside("=STOVE.BOILINGPOINT(1240)");
+        return office::asking("reading a title", [&] {
+            return office::narrow(
+                css::uno::Reference<css::frame::XTitle>(open_documents().front(), css::uno::UNO_QUERY_THROW)
+                    ->getTitle());
+        });
+    }
+
+    void type_beside(std::string const& formula) {
+        office::asking("typing", [&] {
+            css::uno::Reference<css::sheet::XSpreadsheetDocument> const copy(open_documents().front(),
+                                                                             css::uno::UNO_QUERY_THROW);
+            css::uno::Reference<css::container::XIndexAccess> const all(copy->getSheets(), css::uno::UNO_QUERY_THROW);
             css::uno::Reference<css::sheet::XSpreadsheet> const first(all->getByIndex(0), css::uno::UNO_QUERY_THROW);
-            Sheet(first).formula("D4", "=STOVE.BOILINGPOINT(1240)");
-            return office::narrow(css::uno::Reference<css::frame::XTitle>(copy, css::uno::UNO_QUERY_THROW)->getTitle());
+            Sheet(first).formula("D4", formula);
         });
     }
 
@@ -114,6 +121,16 @@ TEST_P(OldSheetInWindows, IsRefusedWhereItsOriginalWasMoved) {
     ASSERT_TRUE(again);
     answer(title(), said(menu::Text::cancel));
     EXPECT_FALSE(std::filesystem::exists(results));
+}
+
+TEST_P(OldSheetInWindows, SaysThatNothingWasTyped) {
+    open("private:factory/scalc");
+    std::string const window = start();
+    type_beside("");
+    choose(window, menu::Text::same_in_folder);
+    fill_in();
+    std::string const nothing = said(menu::Text::nothing_to_carry), words = answer("Hearthcell");
+    EXPECT_NE(words.find(nothing.substr(0, nothing.find('\n'))), std::string::npos) << words;
 }
 
 INSTANTIATE_TEST_SUITE_P(In, OldSheetInWindows, testing::ValuesIn(languages), name_of);
