@@ -119,9 +119,14 @@ private:
             return false;
         if (is_number(contents_.find({place.sheet, place.row, place.column + 1})))
             return false;
-        Place const below{place.sheet, place.row + 1, place.column};
-        return !is_number(contents_.find(below)) ||
-               label_in(contents_.find({below.sheet, below.row, below.column - 1})) != nullptr;
+        if (!is_number(contents_.find({place.sheet, place.row + 1, place.column})))
+            return true;
+        // A number below with a text before it: the next pair of a form; but below several headings an entry of a
+        // table.
+        bool const is_among_headings =
+            place.column > 1 && label_in(contents_.find({place.sheet, place.row, place.column - 2})) != nullptr;
+        return !is_among_headings &&
+               label_in(contents_.find({place.sheet, place.row + 1, place.column - 1})) != nullptr;
     }
 
     static constexpr std::size_t none = ~std::size_t{0};
