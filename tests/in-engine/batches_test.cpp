@@ -133,5 +133,30 @@ TEST_P(TheSheetOfBatches, ShowsNoRunOfWhichARowIsNotRight) {
     }
 }
 
+TEST_P(TheSheetOfBatches, TakesNoWaterFromTwoSheets) {
+    bench.number(reading("water added", 2), 50);
+    EXPECT_NE(results.shown(in_row('G', 2)), ""); // its batches are of wood
+    batches.number("D9", 50);
+    EXPECT_EQ(results.shown(in_row('G', 2)), "");
+    EXPECT_EQ(answer(2),
+              said_here("Not yet: water added stands on the sheets Bench and Batches: type all of it on one of them."));
+    bench.text(reading("water added", 2), "");
+    EXPECT_NE(results.shown(in_row('G', 2)), "");
+    EXPECT_EQ(readings.value(in_row('C', 2)), CellValue(4350.0 + 50));
+}
+
+TEST_P(TheSheetOfBatches, PointsOutWoodThatWasWeighedIntoBoth) {
+    std::string const twice = said_here("Look again before you empty it. ") +
+                              said_here("The batches are as much wood as was laid out and is not left: was it weighed "
+                                        "into both?");
+    EXPECT_EQ(answer(2), said_here("All there; you may empty it."));
+    bench.number(reading("wood laid out", 2), 375 + 470); // the pile, of which 375 g went on in batches and 470 g lie
+    EXPECT_EQ(answer(2), twice);
+    bench.number(reading("wood laid out", 2), 375 + 470 + 10); // and some bark lost
+    EXPECT_NE(answer(2), twice);
+    bench.number(reading("wood laid out", 2), 375 + 470 + 7);
+    EXPECT_EQ(answer(2), twice);
+}
+
 } // namespace
 } // namespace hearthcell::tests

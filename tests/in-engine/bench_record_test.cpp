@@ -182,5 +182,16 @@ TEST_P(TheBenchRecord, ShowsTheUncertaintyOfTheRunAskedFor) {
     EXPECT_EQ(uncertainty.shown("C6"), said_here("This run is not complete."));
 }
 
+TEST_P(TheBenchRecord, SharesTheDoubtOutOverEveryReadingToTheLast) {
+    uncertainty.number("B6", 1);
+    bench.number(reading("energy of the fan", 1), 20);
+    uncertainty.number("C24", 30); // kJ of the fan
+    EXPECT_GT(number(uncertainty.value("F24")), 0.01);
+    EXPECT_NEAR(number(uncertainty.value("F25")), 1, 1e-12); // shown as 100 %
+    uncertainty.text("C24", "some");
+    EXPECT_EQ(uncertainty.shown("C25"), "");
+    EXPECT_EQ(uncertainty.shown("C6"), said_here("An uncertainty is a text: a number is needed."));
+}
+
 } // namespace
 } // namespace hearthcell::tests

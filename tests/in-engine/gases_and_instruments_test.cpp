@@ -65,7 +65,9 @@ TEST_P(GasesAndInstruments, CorrectEveryReadingByTheCheckPoints) {
 
 // By hand: in the middle of n points of the same doubt u it is u/√n; at an end of two, u itself. The scale's four
 // points scatter about their line: its standard uncertainty at 2000 g by numpy 1.24, polyfit with the covariance.
-TEST_P(GasesAndInstruments, SayHowSureACorrectedReadingIs) {
+TEST_P(GasesAndInstruments, SayHowSureTheCorrectionIs) {
+    for (char const* const heading : {"C16", "G16"}) // of the line alone: the reading's own doubt comes beside it
+        EXPECT_EQ(instruments.shown(heading), said_here("standard uncertainty of the correction"));
     EXPECT_EQ(instruments.shown("C17"), "");
     for (auto const& [row, shown, is] : {std::tuple{"8", 20.0, 20.1}, {"9", 100.0, 100.1}}) {
         instruments.number(std::string("B") + row, shown);
