@@ -79,5 +79,15 @@ TEST_P(TablesOfUse, AreLinkedFromTheIndex) {
     EXPECT_EQ(guide.document.sheet(0).shown("E5"), phrase(Word::worked_examples, GetParam()));
 }
 
+TEST(TablesOfUseInSwahili, CallAHoodByItsTermAndNotAChimney) {
+    Guide const guide(office_with_package(), Language::swahili);
+    std::string caught;
+    for (auto const& cells : guide.document.sheet(guide.document.sheets() - 2).values("A1:B200"))
+        if (auto const* const written = std::get_if<std::string>(&cells[1]);
+            written != nullptr && written->starts_with("=STOVE.HOODEMISSION("))
+            caught = std::get<std::string>(cells[0]);
+    EXPECT_EQ(caught, "kilichonaswa na kofia ya moshi");
+}
+
 } // namespace
 } // namespace hearthcell::tests
