@@ -196,8 +196,24 @@ void Example::compare(Place const& place, ContentCell const* before, ContentCell
     differences_.push_back(std::move(difference));
 }
 
+/// Whether a formula of the line that a cell stands in was met before; then it must be the same.
+bool Example::is_known(Place const& place, std::string const& text, ExampleSheet const& sheet) const {
+    auto const line = in_line_.find(place);
+    if (line == in_line_.end())
+        return false;
+    auto const& [formula, rows, columns] = line->second;
+    if (formulas::comparable(sheet.formulas[formula].text) !=
+        formulas::comparable(formulas::moved(text, -rows, -columns)))
+        throw std::invalid_argument(old_->name(place.sheet) + "." + name_of({place.row, place.column}) +
+                                    " holds another formula than the cells in line with it: which one is to be "
+                                    "carried? Type the same into all of them, or only one");
+    return true;
+}
+
 /// Formulas that are the same down a column of results, or along a row of them, are one.
 void Example::add_formula(Place const& place, ContentCell const* before, std::string text, ExampleSheet& sheet) {
+    if (is_known(place, text, sheet))
+        return;
     ExampleFormula formula{{place.row, place.column}, std::move(text), {}, {}, before != nullptr, false, false};
     auto const result = formula.is_over ? std::optional(place) : result_beside(*old_, place);
     if (result) {
@@ -215,14 +231,11 @@ void Example::add_formula(Place const& place, ContentCell const* before, std::st
         for (Place const& one : formula.goes_down ? down : formula.goes_right ? right : std::vector<Place>())
             formula.steps.push_back(formula.goes_down ? one.row - first.row : one.column - first.column);
     }
-    for (ExampleFormula const& known : sheet.formulas)
-        if (known.cell == formula.cell) {
-            if (formulas::comparable(known.text) == formulas::comparable(formula.text))
-                return;
-            throw std::invalid_argument(old_->name(place.sheet) + "." + name_of({place.row, place.column}) +
-                                        " holds another formula than the cells in line with it: which one is to be "
-                                        "carried? Type the same into all of them, or only one");
-        }
+    for (int const step : formula.steps) {
+        int const rows = formula.goes_down ? step : 0, columns = formula.goes_right ? step : 0;
+        in_line_[{place.sheet, formula.cell.first + rows, formula.cell.second + columns}] = {sheet.formulas.size(),
+                                                                                             rows, columns};
+    }
     sheet.formulas.push_back(std::move(formula));
 }
 

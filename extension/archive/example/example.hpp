@@ -59,11 +59,17 @@ private:
     void compare(int sheet, int sheet_now);
     void compare(Place const& place, ContentCell const* before, ContentCell const* after, ExampleSheet& sheet);
     void add_formula(Place const& place, ContentCell const* before, std::string text, ExampleSheet& sheet);
+    [[nodiscard]] bool is_known(Place const& place, std::string const& text, ExampleSheet const& sheet) const;
     void drop_what_reads_numbers(ExampleSheet& sheet);
 
     Room room_;
     Contents old_contents_, now_contents_;
     std::optional<SeenWorkbook> old_, now_;
+    struct InLine {
+        std::size_t formula; // of its sheet's
+        int rows, columns;   // from the first
+    };
+    std::map<Place, InLine> in_line_;  // cells that a known formula goes to
     std::vector<ExampleSheet> sheets_; // with something to carry
     std::vector<Difference> differences_;
 };

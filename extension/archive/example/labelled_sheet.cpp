@@ -9,6 +9,7 @@ namespace hearthcell::archive {
 LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formulas::Range> const& merged,
                              std::vector<Label> const& entries) {
     constexpr int most_spanned = 200;
+    constexpr std::size_t most_cells = 50'000; // of all spans; a sheet with more is none that a person filled in
     std::map<Where, formulas::Range const*> spans;
     for (formulas::Range const& range : merged)
         spans[{range.first.row, range.first.column}] = &range;
@@ -26,6 +27,10 @@ LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formu
         for (int row = first.first; row <= last_row; ++row)
             for (int column = first.second; column <= last_column; ++column)
                 add({row, column}, label);
+        if (by_row_.size() > most_cells) { // it then has no labels, and nothing is carried to it
+            *this = LabelledSheet({}, {});
+            return;
+        }
     }
     for (Label const& entry : entries)
         entries_[{entry.row, entry.column}] = {{entry.row, entry.column}, entry.key, entry.text};

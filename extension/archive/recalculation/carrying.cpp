@@ -2,14 +2,17 @@
 
 #include "extension/formulas/plain.hpp"
 #include "extension/office/text.hpp"
+#include "extension/sharing/writable.hpp"
 
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
+#include <span>
 
 namespace css = com::sun::star;
 using css::uno::Reference;
@@ -69,19 +72,47 @@ std::string no_way_in(Sheets const& sheets, Format format, Fit const& fit) {
     return {};
 }
 
-void write(Sheets const& sheets, Writing const& writing) {
-    Reference<css::table::XCellRange> const sheet(sheets->getByIndex(writing.place.sheet), UNO_QUERY_THROW);
-    auto const cell = sheet->getCellByPosition(writing.place.column, writing.place.row);
-    if (writing.is_formula)
-        cell->setFormula(office::wide(writing.text));
-    else
-        Reference<css::text::XTextRange>(cell, UNO_QUERY_THROW)->setString(office::wide(writing.text));
+using Writings = std::span<Writing const>;
+
+/// The first writings: a word, or formulas of one cell of the example right below each other.
+std::size_t length_of_run(Writings writings) {
+    Writing const& first = writings.front();
+    std::size_t length = 1;
+    while (first.is_formula && length < writings.size() && writings[length].is_formula &&
+           writings[length].example == first.example && writings[length].place.sheet == first.place.sheet &&
+           writings[length].place.column == first.place.column &&
+           writings[length].place.row == first.place.row + int(length))
+        ++length;
+    return length;
+}
+
+formulas::Range cells_of(Writings run) {
+    return {run.front().place, run.back().place};
+}
+
+void write(Sheets const& sheets, Writings run) {
+    auto const [first, last] = cells_of(run);
+    Reference<css::table::XCellRange> const sheet(sheets->getByIndex(first.sheet), UNO_QUERY_THROW);
+    if (!run.front().is_formula) {
+        Reference<css::text::XTextRange>(sheet->getCellByPosition(first.column, first.row), UNO_QUERY_THROW)
+            ->setString(office::wide(run.front().text));
+        return;
+    }
+    std::vector<css::uno::Sequence<rtl::OUString>> rows;
+    for (Writing const& one : run) {
+        rtl::OUString const text = office::wide(one.text);
+        rows.emplace_back(&text, 1);
+    }
+    Reference<css::sheet::XCellRangeFormula>(
+        sheet->getCellRangeByPosition(first.column, first.row, last.column, last.row), UNO_QUERY_THROW)
+        ->setFormulaArray({rows.data(), sal_Int32(rows.size())});
 }
 
 } // namespace
 
 CarriedInto carry(office::Document const& workbook, Format format, Plan& plan, ExampleFormats const& formats) {
     return office::asking("carrying formulas", [&] {
+        sharing::Calculation const waiting(workbook.model(), false); // until all is there
         CarriedInto carried;
         FormatUnits units(workbook);
         Sheets const sheets(workbook.model()->getSheets(), UNO_QUERY_THROW);
@@ -99,14 +130,18 @@ CarriedInto carry(office::Document const& workbook, Format format, Plan& plan, E
         });
         for (Fit const& fit : plan.fits) {
             carried.sheets += fit.writings.empty() ? 0 : 1;
-            for (Writing const& writing : fit.writings) {
-                write(sheets, writing);
-                carried.cells.insert(writing.place);
-                carried.formulas += writing.is_formula ? 1 : 0;
+            for (Writings left = fit.writings; !left.empty();) {
+                Writings const run = left.first(length_of_run(left));
+                left = left.subspan(run.size());
+                Writing const& first = run.front();
+                write(sheets, run);
+                for (Writing const& one : run)
+                    carried.cells.insert(one.place);
+                carried.formulas += first.is_formula ? run.size() : 0;
                 auto const own =
-                    formats.of_new.find({fit.example, fit.old_sheet, writing.example.first, writing.example.second});
-                if (!writing.is_over && own != formats.of_new.end())
-                    put_format(workbook, writing.place, own->second);
+                    formats.of_new.find({fit.example, fit.old_sheet, first.example.first, first.example.second});
+                if (!first.is_over && own != formats.of_new.end())
+                    put_format(workbook, cells_of(run), own->second);
             }
         }
         return carried;

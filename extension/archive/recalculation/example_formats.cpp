@@ -157,13 +157,13 @@ ExampleFormats formats_of(office::Office& office, ExampleSet const& set, std::fi
     return all;
 }
 
-void put_format(office::Document const& workbook, Place const& place, NumberFormat const& format) {
+void put_format(office::Document const& workbook, formulas::Range const& cells, NumberFormat const& format) {
     auto const formats = formats_in(workbook);
     css::lang::Locale const locale(wide(format.language), wide(format.country), {});
     sal_Int32 key = formats->queryKey(wide(format.code), locale, false);
     if (key == -1)
         key = formats->addNew(wide(format.code), locale);
-    cells_in(workbook, {place, place})->setPropertyValue("NumberFormat", css::uno::Any(key));
+    cells_in(workbook, cells)->setPropertyValue("NumberFormat", css::uno::Any(key));
 }
 
 } // namespace hearthcell::archive

@@ -43,6 +43,6 @@ struct ExampleFormats {
 ExampleFormats formats_of(office::Office& office, ExampleSet const& set, std::filesystem::path const& folder,
                           std::uint64_t largest);
 
-void put_format(office::Document const& workbook, Place const& place, NumberFormat const& format);
+void put_format(office::Document const& workbook, formulas::Range const& cells, NumberFormat const& format);
 
 } // namespace hearthcell::archive
