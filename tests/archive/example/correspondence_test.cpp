@@ -247,5 +247,21 @@ TEST(Correspondence, OfARowOfUnitsBelowTheHeadingsIsRefused) {
     EXPECT_EQ(std::get<Where>(Correspondence(after, after).of(Where(4, 0))), Where(4, 0));
 }
 
+TEST(ALabelledSheet, ThatIsMergedAllOverNamesNoCell) {
+    std::vector<Label> words;
+    std::vector<formulas::Range> merged;
+    for (int row = 0; row < 20; ++row)
+        for (int column = 0; column < 60; ++column) {
+            int const top = 200 * row, left = 200 * column;
+            words.push_back(label(top, left, "Word " + std::to_string(60 * row + column)));
+            merged.push_back({{0, top, left}, {0, top + 199, left + 199}});
+        }
+    LabelledSheet const few({words.front()}, {merged.front()}), all(words, merged);
+    EXPECT_TRUE(few.to_the_left({100, 150}));
+    EXPECT_FALSE(all.to_the_left({100, 150}));
+    EXPECT_FALSE(all.above({100, 150}));
+    EXPECT_TRUE(all.places(word_key("Word 0")).empty());
+}
+
 } // namespace
 } // namespace hearthcell::tests::archive
