@@ -75,8 +75,10 @@ Options checked(Raw raw) {
     columns_of(options.collect); // says what is too wide
     for (std::string const& text : raw.set)
         options.set.push_back(read_assignment(text));
-    for (std::string const& text : raw.compare)
-        options.compare.push_back(read_pair(text));
+    for (std::size_t at = 0; at < raw.compare.size(); ++at)
+        if (auto const first = std::find(raw.compare.begin(), raw.compare.end(), raw.compare[at]);
+            first == raw.compare.begin() + static_cast<std::ptrdiff_t>(at)) // not given before
+            options.compare.push_back(read_pair(raw.compare[at]));
     if (options.strict && !options.check && !options.merge)
         throw std::invalid_argument("--strict is about the remarks of --check");
     if (options.values && options.dry_run)

@@ -1,5 +1,6 @@
 #include "extension/archive/report/agreement.hpp"
 
+#include "extension/archive/files/shown.hpp"
 #include "extension/archive/recalculation/when.hpp"
 #include "extension/formulas/number.hpp"
 
@@ -96,7 +97,7 @@ void Agreement::add(std::string const& file, OldAndNewRow const& row) {
         std::find_if(pairs_.begin(), pairs_.end(), [&](Pair const& one) { return one.name == row.compared; });
     if (pair == pairs_.end())
         return;
-    std::string const name = folder_or_year(file);
+    std::string const name = shown(folder_or_year(file)); // it goes to a terminal, too
     bool const room = pair->groups.size() < most_groups || pair->groups.contains(name);
     pair->groups[room ? name : "(further folders)"].add(row);
     pair->all.add(row);
@@ -110,6 +111,7 @@ namespace {
 ComparedLine line_of_spread(std::string const& pair, std::string const& group, Spread const& spread) {
     ComparedLine line{pair, group,           spread.results, spread.per_cent, spread.alone, {}, spread.median(),
                       {},   spread.follows()};
+    line.every = spread.every();
     if (spread.results > 0) {
         line.lowest = spread.lowest;
         line.highest = spread.highest;
@@ -138,6 +140,8 @@ std::vector<std::string> notes_on(std::vector<ComparedLine> const& lines) {
         if (line.per_cent > 0)
             notes.push_back(line.pair + ": " + std::to_string(line.per_cent) + " of " + std::to_string(line.results) +
                             " old results are in per cent beside fractions; a hundredth of each was compared.");
+        if (line.every > 1)
+            notes.push_back(line.pair + ": medians are those of one in " + std::to_string(line.every) + " results.");
         if (line.alone > 0)
             notes.push_back(line.pair + ": " + std::to_string(line.alone) +
                             (line.alone == 1 ? " row has" : " rows have") +

@@ -19,6 +19,7 @@ public:
     std::uint64_t alone = 0;    // rows of which one is no number
     double lowest = 0, highest = 0;
     [[nodiscard]] std::optional<double> median() const;
+    [[nodiscard]] std::uint64_t every() const { return sample_.every(); } // one in so many is in the median
 
     /// "WBT 3, within 0.1 %"; empty where the method makes no difference.
     [[nodiscard]] std::string follows() const;
@@ -64,6 +65,7 @@ struct ComparedLine {
     std::uint64_t results = 0, per_cent = 0, alone = 0;
     std::optional<double> lowest, median, highest;
     std::string follows;
+    std::uint64_t every = 1; // one in so many results is in the median
 };
 std::vector<ComparedLine> lines_of(Agreement const& agreement);
 

@@ -189,6 +189,20 @@ TEST(OldAndNew, OfAColumnSayWhatCannotBeCompared) {
     EXPECT_EQ(ended.status, 1);
 }
 
+TEST(OldAndNew, ObeyNoFolderAndCountAPairOnceThatIsGivenTwice) {
+    auto const input = fresh_folder("odd folder") / "input";
+    std::filesystem::create_directories(input / "x\x1b[31mred");
+    std::filesystem::copy_file(old_runs() / "2014/run 1.xls", input / "x\x1b[31mred/run.xls");
+    std::filesystem::create_directories(input / "other");
+    std::filesystem::copy_file(old_runs() / "2014/run 2.xls", input / "other/run.xls");
+    Ended const ended =
+        compare_runs("name for a terminal", {input, "--no-summary", "--compare", "Sheet1.F3=Sheet1.E3"});
+    EXPECT_EQ(ended.said.find('\x1b'), std::string::npos) << ended.said;
+    EXPECT_NE(ended.said.find("x\\x1b[31mred"), std::string::npos) << ended.said;
+    EXPECT_EQ(read_csv(ended.output / "old-and-new.csv").size(), 4U);
+    EXPECT_NE(ended.said.find("Sheet1.F3=Sheet1.E3: 2 of 2 old results"), std::string::npos) << ended.said;
+}
+
 TEST(OldAndNew, AreRefusedWhereTheyCannotStandBesideEachOther) {
     for (auto const& [words, why] :
          std::map<Words, std::string>{{{"--compare", "Sheet1.F3"}, "is not NEW=OLD"},
