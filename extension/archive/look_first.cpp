@@ -1,5 +1,6 @@
 #include "extension/archive/look_first.hpp"
 
+#include "extension/archive/example/constants.hpp"
 #include "extension/archive/example/families.hpp"
 #include "extension/archive/files/shown.hpp"
 #include "extension/archive/inventory/look.hpp"
@@ -14,6 +15,7 @@
 #include <algorithm>
 #include <array>
 #include <fstream>
+#include <numeric>
 #include <set>
 
 namespace hearthcell::archive {
@@ -140,10 +142,15 @@ private:
     }
 
     void check_other_values() const {
-        for (OtherValue const& value : set_->other_values)
+        for (OtherValue const& value : set_->other_values) {
             if (!names_a_constant(value.argument))
                 throw std::invalid_argument("--values-by-folder: no carried formula has a constant as '" +
                                             value.argument + "'");
+            if (std::ranges::none_of(task_.inputs.workbooks,
+                                     [&](Input const& input) { return holds_for(value, input.relative); }))
+                throw std::invalid_argument("--values-by-folder: '" + value.where +
+                                            "' is no folder, year or workbook of this run");
+        }
     }
 
     bool names_a_constant(std::string const& argument) const {
@@ -174,7 +181,7 @@ private:
                         one.cells.push_back(*formula.result);
                 wanted.push_back(std::move(one));
             }
-        counts_.resize(wanted.size());
+        counts_.assign(wanted.size(), std::vector<std::size_t>(task_.inputs.workbooks.size()));
         looked_.sheets_fit.resize(task_.inputs.workbooks.size());
         for (Sheet const& sheet : sheets_) {
             if (sheet.workbook >= task_.inputs.workbooks.size())
@@ -189,11 +196,29 @@ private:
                         return std::holds_alternative<Refused>(correspondence.of(cell));
                     }))
                     continue;
-                ++counts_[at];
+                ++counts_[at][sheet.workbook];
                 ++looked_.sheets_fit[sheet.workbook];
                 break; // the first that fits
             }
         }
+    }
+
+    /// The values that a constant has, its own first, and into how many sheets each goes.
+    std::vector<std::pair<std::string, std::size_t>> values_of(Constant const& constant,
+                                                               std::vector<std::size_t> const& counts) const {
+        std::vector<std::pair<std::string, std::size_t>> values{{constant.value, 0}};
+        for (std::size_t workbook = 0; workbook < counts.size(); ++workbook) {
+            OtherValue const* const other =
+                constant.is_whole
+                    ? other_value_of(constant.argument, set_->other_values, task_.inputs.workbooks[workbook].relative)
+                    : nullptr;
+            std::string const& value = other == nullptr ? constant.value : other->value;
+            auto known = std::ranges::find(values, value, &std::pair<std::string, std::size_t>::first);
+            if (known == values.end())
+                known = values.insert(known, {value, 0});
+            known->second += counts[workbook];
+        }
+        return values;
     }
 
     void write() {
@@ -210,7 +235,8 @@ private:
                 carried.add(csv_row({count, example.old().name(one.sheet), name_of(one.cell), one.kind,
                                      formulas::as_shown(one.before), formulas::as_shown(one.after), one.note}));
             for (ExampleSheet const& sheet : example.sheets()) {
-                std::string const sheets = std::to_string(counts_[at++]);
+                std::vector<std::size_t> const& counts = counts_[at++];
+                std::string const sheets = std::to_string(std::accumulate(counts.begin(), counts.end(), std::size_t{}));
                 std::string const& name = example.old().name(sheet.number);
                 for (ExampleFormula const& formula : sheet.formulas) {
                     if (formula.result)
@@ -220,11 +246,14 @@ private:
                             confirm("  factors of units stand in the formulas themselves: see carried.csv");
                             continue;
                         }
-                        constants.add(csv_row(
-                            {count, name, name_of(formula.cell), one.function, one.argument, one.value, sheets}));
-                        confirm("  " + one.value + (one.argument.empty() ? "" : " as " + one.argument) +
-                                (one.function.empty() ? "" : " of STOVE." + one.function) + " goes into " + sheets +
-                                (sheets == "1" ? " sheet" : " sheets"));
+                        for (auto const& [value, number_of_sheets] : values_of(one, counts)) {
+                            std::string const into = std::to_string(number_of_sheets);
+                            constants.add(
+                                csv_row({count, name, name_of(formula.cell), one.function, one.argument, value, into}));
+                            confirm("  " + value + (one.argument.empty() ? "" : " as " + one.argument) +
+                                    (one.function.empty() ? "" : " of STOVE." + one.function) + " goes into " + into +
+                                    (number_of_sheets == 1 ? " sheet" : " sheets"));
+                        }
                     }
                     for (Assumption const& one : assumptions_of(formula.text)) {
                         constants.add(csv_row(
@@ -249,8 +278,8 @@ private:
     std::shared_ptr<ExampleSet> set_;
     Layouts layouts_;
     Families families_;
-    std::vector<Sheet> sheets_;       // by workbook
-    std::vector<std::size_t> counts_; // of each sheet of an example
+    std::vector<Sheet> sheets_;                    // by workbook
+    std::vector<std::vector<std::size_t>> counts_; // of each sheet of an example: sheets of each workbook
     LookedFirst looked_;
 };
 

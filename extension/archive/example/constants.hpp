@@ -21,16 +21,4 @@ struct Assumption {
 };
 std::vector<Assumption> assumptions_of(std::string_view formula);
 
-/// Another value of a constant for some workbooks: a line of --values-by-folder.
-struct OtherValue {
-    std::string where; // a folder, a year or a workbook
-    std::string argument, value;
-};
-/// Lines of folder,argument,value. Throws std::exception.
-std::vector<OtherValue> other_values_in(std::filesystem::path const& file);
-
-/// The formula with the values for a workbook: of several that hold for it the one that says most exactly where.
-std::string with_other_values(std::string_view formula, std::vector<OtherValue> const& values,
-                              std::string const& relative);
-
 } // namespace hearthcell::archive

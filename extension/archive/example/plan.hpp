@@ -1,8 +1,8 @@
 #pragma once
 // What the examples of a run put into one workbook.
 
-#include "extension/archive/example/constants.hpp"
 #include "extension/archive/example/fit.hpp"
+#include "extension/archive/example/other_values.hpp"
 #include "extension/archive/files/problem.hpp"
 
 #include <memory>

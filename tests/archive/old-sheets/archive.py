@@ -178,7 +178,7 @@ def add_family(archive, number, kind, wordings, chance):
             book, states = workbook(family, chance, world, other_wording=other)
             for state in states:
                 state.given = {argument: value for folder, argument, value in world.values
-                               if folder in (str(path), str(path.parent), path.parent.name)}
+                               if str(Path(folder)) in (str(path), str(path.parent), path.parent.name)}
             truths = {state.tab: truth_of(state, base, sheet, world.partly) for state, sheet in zip(states, book.sheets)}
         except Undecided:
             continue

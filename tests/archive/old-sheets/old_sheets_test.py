@@ -21,7 +21,7 @@ from write_files import Converter, write_all
 
 PROGRAM, PACKAGE, OFFICE, WORK = sys.argv[1], Path(sys.argv[2]), sys.argv[3], Path(sys.argv[4])
 VALUES = (("2011", "altitude", 1711), ("2012", "altitude", 1712), ("2013", "net calorific value", 19.3),
-          ("workshop-1/2014", "net calorific value", 17.4), ("workshop-3/2014", "altitude", 1714))
+          ("./workshop-1/2014/", "net calorific value", 17.4), ("workshop-3/2014", "altitude", 1714))
 WORLDS = [World(seed, same_words=seed % 3 == 0, partly=seed % 3 == 1) for seed in range(6)] + \
     [World(7, fuzzed=True), World(8, fuzzed=True, same_words=True), World(16, quiet=True, same_words=True, values=VALUES)]
 QUIET = [World(seed, quiet=True) for seed in (0, 2, 4, 5)]
@@ -51,7 +51,7 @@ class Run:
         name = f"saved-{family.number}.ods" if family.number % 2 else f"{family.number}{path.suffix}"
         return self.folder / "new" / name
 
-    def command(self, compare=True):
+    def command(self, compare=True, values=None, output=None):
         world = self.archive.world
         options = ["--partly"] if world.partly else []
         for family, path, _, state in self.archive.examples:
@@ -63,12 +63,11 @@ class Run:
             words = self.folder / "same-words.txt"
             words.write_text("".join(f"{one} = {other}\n" for one, other in self.archive.pairs), encoding="utf-8")
             options += ["--same-words", words]
-        if world.values:
-            values = self.folder / "values.csv"
-            values.write_text("".join(f"{folder},{argument},{value}\n" for folder, argument, value in world.values),
-                              encoding="utf-8")
-            options += ["--values-by-folder", values]
-        return [PROGRAM, self.old, "--output", self.output, "--yes", *options]
+        if values := values or world.values:
+            file = self.folder / "values.csv"
+            file.write_text("".join(f"{folder},{argument},{value}\n" for folder, argument, value in values), encoding="utf-8")
+            options += ["--values-by-folder", file]
+        return [PROGRAM, self.old, "--output", output or self.output, "--yes", *options]
 
     def start(self):
         self.said = subprocess.run([*self.command(), "--no-summary"], capture_output=True, text=True, timeout=600)
@@ -167,6 +166,13 @@ class OldSheets(unittest.TestCase):
         print(f"{number - len(wrong)} of {number} layouts found in the inventory", flush=True)
         self.assertGreater(number, 20)
         self.assertLessEqual(len(wrong), 0.05 * number, "\n".join(wrong))
+
+    def test_refuses_a_value_for_a_year_that_is_not_there(self):
+        run = next(run for run in self.runs if run.archive.world.values)
+        said = subprocess.run([*run.command(values=[("2104", "net calorific value", 19)], output=run.folder / "slip"), "--plan"],
+                              capture_output=True, text=True, timeout=120)
+        self.assertEqual(said.returncode, 2)
+        self.assertIn("'2104' is no folder, year or workbook of this run", said.stderr)
 
     def test_would_notice_a_formula_in_a_wrong_place(self):
         run = self.runs[0]
