@@ -29,7 +29,7 @@ Task task_of_the_look(Task const& task) {
     Task look = task;
     look.options.inventory = true;
     look.output = Records(task.output).folder() / "sheets";
-    look.key_of_options = "look";
+    look.key_of_options = "look 2 " + std::to_string(task.options.size_limit);
     look.examples = nullptr;
     return look;
 }

@@ -71,7 +71,7 @@ std::optional<int> prepare(Task& task) {
     if (!looked.to_confirm.empty() && !options.yes) {
         std::cout << "Please look whether this is right:\n"
                   << harmless(looked.to_confirm) << "\nWhat is carried is listed in carried.csv in "
-                  << harmless(task.output.string()) << "\n";
+                  << harmless(options.output.string()) << "\n";
         throw std::invalid_argument("nothing was computed yet: give the same command with --yes if this is right");
     }
     if (options.a_few)

@@ -3,6 +3,7 @@
 #include "extension/formulas/calls.hpp"
 #include "extension/formulas/letters.hpp"
 #include "extension/formulas/moved.hpp"
+#include "extension/formulas/plain.hpp"
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/rewriting.hpp"
 #include "extension/formulas/tokens.hpp"
@@ -41,20 +42,35 @@ formulas::Block block_of(formulas::Range const& range) {
 
 } // namespace
 
-int last_of_column(SeenWorkbook const& workbook, int sheet, LabelledSheet::Where const& first) {
-    int last = first.first;
+std::optional<int> last_of_readings(SeenWorkbook const& workbook, int sheet, LabelledSheet::Where const& first) {
+    LabelledSheet const& labels = workbook.sheet(sheet);
+    std::string form; // of the formulas among them
+    auto const is_reading = [&](ContentCell const& cell) {
+        if (!cell.is_result)
+            return std::holds_alternative<double>(cell.value);
+        std::string const own = formulas::seen_from(cell.place, formulas::plain(cell.formula));
+        if (form.empty())
+            form = own;
+        return !cell.formula.empty() && own == form;
+    };
+    int last = first.first - 1;
+    bool is_over = false;
     for (ContentCell const* const cell : workbook.column(sheet, first.second)) {
         LabelledSheet::Where const where{cell->place.row, cell->place.column};
-        if (where.first <= first.first)
+        if (where.first < first.first || workbook.cell(cell->place) == nullptr)
             continue;
-        auto const above = workbook.sheet(sheet).above({where.first + 1, where.second});
-        bool const is_label = above && above->where.first == where.first;
-        if (is_label || workbook.sheet(sheet).is_in_row_of_totals(where))
-            break;
-        if (workbook.cell(cell->place) != nullptr)
+        if (labels.is_label(where))
+            break; // of the next table
+        bool const is_total = labels.is_in_row_of_totals(where);
+        is_over = is_over || is_total || where.first != last + 1 || !is_reading(*cell);
+        if (!is_over)
             last = where.first;
+        else if (!is_total || !cell->is_result)
+            return std::nullopt;
     }
-    return last;
+    // A mean without a word stands in a row that is emptier than those of readings.
+    std::size_t const cells = workbook.row(sheet, first.first).size();
+    return last >= first.first && 2 * workbook.row(sheet, last).size() >= cells ? std::optional(last) : std::nullopt;
 }
 
 Carrier::Carrier(SeenWorkbook const& old, int old_sheet, SeenWorkbook const& target, int sheet)
@@ -84,8 +100,30 @@ Carrier::Found Carrier::in_one_piece(int old_sheet, int sheet, formulas::Block c
                                " is no longer in one piece"};
             moved_by = by;
         }
+    if (!has_same_borders(old_sheet, sheet, block, *moved_by))
+        return Refused{name_of({block.top, block.left}) + ":" + name_of({block.bottom, block.right}) +
+                       " may be longer or shorter here: what stands beside it is named otherwise"};
     return formulas::Range{{sheet, block.top + moved_by->first, block.left + moved_by->second},
                            {sheet, block.bottom + moved_by->first, block.right + moved_by->second}};
+}
+
+/// What a range reaches up to must be named as it is there: else a row or column was put in at its end.
+bool Carrier::has_same_borders(int old_sheet, int sheet, formulas::Block const& block, Where const& by) const {
+    LabelledSheet const &before = old_.sheet(old_sheet), &now = target_.sheet(sheet);
+    auto const is_same = [](std::optional<LabelledSheet::Named> const& one,
+                            std::optional<LabelledSheet::Named> const& other) {
+        return one.has_value() == other.has_value() && (!one || one->key == other->key);
+    };
+    if (block.top < block.bottom)
+        for (int const row : {block.top - 1, block.bottom + 1})
+            if (!is_same(before.to_the_left({row, block.left}),
+                         now.to_the_left({row + by.first, block.left + by.second})))
+                return false;
+    if (block.left < block.right)
+        for (int const column : {block.left - 1, block.right + 1})
+            if (!is_same(before.above({block.top, column}), now.above({block.top + by.first, column + by.second})))
+                return false;
+    return true;
 }
 
 /// A range over the rows of a table reaches as far as its readings do, here and there.
@@ -110,21 +148,26 @@ Carrier::Found Carrier::of(int old_sheet, int sheet, formulas::Block const& bloc
     auto* const now = std::get_if<formulas::Range>(&found);
     if (now == nullptr)
         return found;
-    int last_before = 0, last_now = 0;
+    std::optional<int> last_before, last_now;
     for (int column = 0; column <= block.right - block.left; ++column) {
-        last_before = std::max(last_before, last_of_column(old_, old_sheet, {block.top, block.left + column}));
-        last_now = std::max(last_now, last_of_column(target_, sheet, {now->first.row, now->first.column + column}));
+        auto const before = last_of_readings(old_, old_sheet, {block.top, block.left + column});
+        auto const here = last_of_readings(target_, sheet, {now->first.row, now->first.column + column});
+        if (!before || !here || last_before.value_or(*before) != *before || last_now.value_or(*here) != *here)
+            return Refused{name_of(first) + ":" + name_of({block.bottom, block.right}) +
+                           ": where its readings end here cannot be told"};
+        last_before = before;
+        last_now = here;
     }
     int const length = block.bottom - block.top;
-    bool const is_from_the_top = labels.above(first)->where.first + 1 == block.top ||
-                                 labels.between(*labels.above(first), first).size() + 1 ==
-                                     std::size_t(block.top - labels.above(first)->where.first);
-    bool const is_all = is_from_the_top && block.bottom >= last_before;
-    bool const is_as_long = last_before - block.top == last_now - now->first.row;
+    auto const above = labels.above(first);
+    bool const is_from_the_top =
+        labels.between(*above, first).size() + 1 == std::size_t(block.top - above->where.first);
+    bool const is_all = is_from_the_top && block.bottom == *last_before;
+    bool const is_as_long = *last_before - block.top == *last_now - now->first.row && block.bottom <= *last_before;
     if (!is_all && !is_as_long)
         return Refused{name_of(first) + ":" + name_of({block.bottom, block.right}) +
                        " is a part of a column that is longer or shorter here"};
-    now->last.row = is_all ? last_now : now->first.row + length;
+    now->last.row = is_all ? *last_now : now->first.row + length;
     return found;
 }
 

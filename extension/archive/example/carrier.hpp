@@ -42,6 +42,7 @@ private:
 
     [[nodiscard]] std::variant<Where, Refused> of(int old_sheet, int sheet, Where const& cell) const;
     [[nodiscard]] Found of(int old_sheet, int sheet, formulas::Block const& block) const;
+    [[nodiscard]] bool has_same_borders(int old_sheet, int sheet, formulas::Block const& block, Where const& by) const;
     [[nodiscard]] Found in_one_piece(int old_sheet, int sheet, formulas::Block const& block) const;
     [[nodiscard]] Found of(formulas::Range const& range) const;
     [[nodiscard]] Found of_name(formulas::Token const& name, SeenWorkbook const& written_in) const;
@@ -56,7 +57,8 @@ private:
     std::map<Where, Placed> placed_;
 };
 
-/// The last cell below this one that belongs to the same readings: before a label, or a row of means and totals.
-int last_of_column(SeenWorkbook const& workbook, int sheet, LabelledSheet::Where const& first);
+/// The last of the readings that begin with this cell and follow each other down its column; nothing where that cannot
+/// be told, since something else stands below them that no word calls a mean or total.
+std::optional<int> last_of_readings(SeenWorkbook const& workbook, int sheet, LabelledSheet::Where const& first);
 
 } // namespace hearthcell::archive

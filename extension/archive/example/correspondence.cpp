@@ -16,8 +16,15 @@ std::string word_of(std::optional<LabelledSheet::Named> const& label) {
 /// A label that stands in several places stands for itself only where it does so on both sheets alike.
 std::variant<Where, Refused> Correspondence::place_of(LabelledSheet::Named const& label) const {
     auto const &before = old_.places(label.key), &now = target_.places(label.key);
-    if (before == now)
+    if (before == now) {
+        // Of a word in several sections the heading above says which one it is.
+        auto const heading = old_.above(label.where), heading_now = target_.above(label.where);
+        bool const is_same =
+            heading.has_value() == heading_now.has_value() && (!heading || heading->key == heading_now->key);
+        if (before.size() > 1 && !is_same)
+            return Refused{"'" + label.text + "' stands more than once, and under another heading"};
         return label.where;
+    }
     if (now.empty())
         return Refused{"'" + label.text + "' is not on this sheet"};
     if (before.size() != 1 || now.size() != 1)
@@ -63,6 +70,12 @@ std::string Correspondence::difference_at(Where const& cell, Where const& there,
         return name_of(there) + " has " + word_of(above_there) + " above it, not " + word_of(above);
     if (!left && old_.between(*above, cell) != target_.between(*above_there, there))
         return "what stands between it and " + word_of(above) + " is something else";
+    if (left && old_.units_after({cell.first, left->where.second}, cell) !=
+                    target_.units_after({there.first, target_.to_the_left(there)->where.second}, there))
+        return "the unit between it and " + word_of(left) + " is another one";
+    if (above && old_.units_after({above->where.first, cell.second}, cell) !=
+                     target_.units_after({above_there->where.first, there.second}, there))
+        return "the unit below " + word_of(above) + " is another one";
     if (Named const before = old_.unit_of(cell), now = target_.unit_of(there); !is_same(before, now))
         return "its unit is " + (now ? word_of(now) : "not given") + ", not " + (before ? word_of(before) : "left out");
     return {};

@@ -37,8 +37,7 @@ bool is_same(ContentCell const* before, ContentCell const* after) {
     if (before->is_result != after->is_result)
         return false;
     if (before->is_result)
-        return before->formula.empty() || after->formula.empty() ||
-               formulas::comparable(before->formula) == formulas::comparable(after->formula);
+        return formulas::comparable(before->formula) == formulas::comparable(after->formula);
     auto const *const number = std::get_if<double>(&before->value), *const other = std::get_if<double>(&after->value);
     if (number != nullptr && other != nullptr)
         return is_same_number(*number, *other);

@@ -4,6 +4,7 @@
 #include "extension/archive/inventory/words.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace hearthcell::archive {
 namespace {
@@ -66,7 +67,7 @@ std::vector<std::vector<Label>> Families::labels(std::vector<std::vector<Label>>
 }
 
 Families::Family Families::family_of(std::size_t old, std::vector<std::size_t> sheets) const {
-    Family family{std::move(sheets), {}, {}, {}};
+    Family family{std::move(sheets), {}, {}, {}, {}};
     find_labels(family, old);
     find_entries(family);
     return family;
@@ -100,8 +101,60 @@ void Families::find_labels(Family& family, std::size_t old) const {
         if (2 * *std::max_element(counts.begin(), counts.end() - 1) > family.sheets.size() &&
             2 * values[key].first <= values[key].second)
             family.labels.insert(key);
-    for (std::uint32_t const key : moving_words(family))
-        family.labels.erase(key);
+    family.changing = changing_words(family);
+    for (Keys const& entries : {moving_words(family), family.changing})
+        for (std::uint32_t const key : entries)
+            family.labels.erase(key);
+}
+
+/// Words behind the first one of a row, where others stand on most sheets: 'Stove' and its names.
+Families::Keys Families::changing_words(Family const& family) const {
+    using Behind = std::pair<std::uint32_t, int>; // the first word of a row, and a column
+    std::map<Behind, std::map<std::uint32_t, std::size_t>> all;
+    std::map<std::uint32_t, std::size_t> times, changing;
+    auto const behind = [&](std::size_t sheet, Text const& text) -> std::optional<Behind> {
+        Text const* first = nullptr;
+        for (Text const& other : sheets_[sheet])
+            if (other.row == text.row && (first == nullptr || other.column < first->column))
+                first = &other;
+        if (first->column >= text.column || units_[text.key] || is_in_headings(sheet, text.row))
+            return std::nullopt;
+        return Behind(first->key, text.column);
+    };
+    for (std::size_t const sheet : family.sheets)
+        for (Text const& text : sheets_[sheet])
+            if (auto const where = behind(sheet, text))
+                ++all[*where][text.key];
+    struct Row { // by its first word
+        Keys words;
+        std::size_t all = 0, most = 0; // texts behind it; those that are the most frequent of their column
+
+        [[nodiscard]] bool changes() const { return words.size() >= few && 5 * most <= 3 * all; }
+    };
+    std::map<std::uint32_t, Row> rows;
+    for (auto const& [where, words] : all) {
+        Row& row = rows[where.first];
+        std::size_t most = 0;
+        for (auto const& [key, number] : words) {
+            row.words.insert(key);
+            row.all += number;
+            most = std::max(most, number);
+        }
+        row.most += most;
+    }
+    for (std::size_t const sheet : family.sheets)
+        for (Text const& text : sheets_[sheet]) {
+            ++times[text.key];
+            auto const where = behind(sheet, text);
+            if (!where)
+                continue;
+            changing[text.key] += rows[where->first].changes() ? 1 : 0;
+        }
+    Keys entries;
+    for (auto const& [key, number] : changing)
+        if (2 * number > times[key])
+            entries.insert(key);
+    return entries;
 }
 
 /// Words in the rows of a table that stand here and there: its entries, as the names of stoves.
@@ -167,7 +220,7 @@ std::vector<Label> Families::labels_of(std::size_t sheet, Family const& family,
     for (std::size_t at = 0; at < sheets_[sheet].size(); ++at) {
         Text const& text = sheets_[sheet][at];
         bool is_label = family.labels.contains(text.key);
-        if (!is_label && of_layout.contains({text.row, text.column}))
+        if (!is_label && !family.changing.contains(text.key) && of_layout.contains({text.row, text.column}))
             is_label = units_[text.key] ||
                        (!text.in_run &&
                         in_common(names(sheet, text.row, text.column, family.labels, true), family.rows) == 0 &&

@@ -30,6 +30,7 @@ private:
     struct Family {
         std::vector<std::size_t> sheets;
         Keys labels;
+        Keys changing;      // words that are entries
         Keys rows, columns; // labels that name entries of their row, of their column
     };
 
@@ -38,6 +39,7 @@ private:
     void find_labels(Family& family, std::size_t old) const;
     void find_entries(Family& family) const;
     [[nodiscard]] Keys moving_words(Family const& family) const;
+    [[nodiscard]] Keys changing_words(Family const& family) const;
     [[nodiscard]] std::vector<Label> labels_of(std::size_t sheet, Family const& family,
                                                std::vector<Label> const& by_layout) const;
     [[nodiscard]] Keys names(std::size_t sheet, int row, int column, Keys const& labels, bool of_row) const;

@@ -14,41 +14,20 @@ using Where = LabelledSheet::Where;
 
 constexpr std::size_t most_writings = 50'000; // of a sheet
 
-struct Step { // from the first of its kind
-    int rows = 0, columns = 0;
-};
-
-/// A formula of the example on this sheet.
-struct Placed {
-    ExampleFormula const& example;
-    Where there;
-    std::optional<Where> result;         // where the old result stands
-    std::optional<std::string> old_text; // of that result, as it should read; nothing: that cannot be told
-    CarriedFormula carried;
-    std::vector<Step> steps = {};
-    bool is_single = false;
-};
-
-Where by(Where const& from, Step const& step) {
-    return {from.first + step.rows, from.second + step.columns};
-}
-
 class Fitting {
 public:
     Fitting(FitWish const& wish, SeenWorkbook const& target, int sheet)
         : wish_(wish), old_(wish.workbooks.old()), target_(target), sheet_(sheet),
-          before_(old_.sheet(wish.sheet.number)), now_(target.sheet(sheet)),
-          carrier_(old_, wish.sheet.number, target, sheet) {}
+          before_(old_.sheet(wish.sheet.number)), now_(target.sheet(sheet)), placing_(wish, target, sheet) {}
 
     std::variant<Fit, Refused> result() {
-        place_words();
-        place_formulas();
-        carry_formulas();
-        if (fit_.not_carried.empty() || (wish_.partly && !placed_.empty())) {
-            for (Placed& one : placed_)
+        fit_.not_carried = std::move(placing_.refused);
+        if (fit_.not_carried.empty() || (wish_.partly && !placing_.formulas.empty())) {
+            for (Placed& one : placing_.formulas)
                 find_steps(one);
             write_words();
             write_formulas();
+            drop_failed();
             note_results();
         }
         if (!fit_.not_carried.empty() && (!wish_.partly || fit_.writings.empty()))
@@ -60,137 +39,13 @@ public:
     }
 
 private:
-    void refuse(std::string why) { fit_.not_carried.push_back({std::move(why)}); }
+    bool refuse(std::string why) {
+        fit_.not_carried.push_back({std::move(why)});
+        return false;
+    }
 
     [[nodiscard]] Place at(Where const& where) const { return {sheet_, where.first, where.second}; }
     [[nodiscard]] Place at_old(Where const& where) const { return {wish_.sheet.number, where.first, where.second}; }
-
-    /// A cell that is empty on the old sheet: by its labels, or else by a word that is carried, too.
-    std::variant<Where, Refused> place_of_new(Where const& cell) const {
-        if (!before_.to_the_left(cell))
-            for (bool const of_row : {true, false}) {
-                std::pair<Where, Where> const* nearest = nullptr;
-                for (auto const& word : words_)
-                    if (of_row ? word.first.first == cell.first && word.first.second < cell.second
-                               : word.first.second == cell.second && word.first.first < cell.first)
-                        nearest = &word;
-                if (nearest != nullptr)
-                    return by(nearest->second,
-                              {cell.first - nearest->first.first, cell.second - nearest->first.second});
-            }
-        return carrier_.of(cell);
-    }
-
-    /// Beside an old result, with the same headings between.
-    std::variant<Where, Refused> place_beside(ExampleFormula const& formula, Where const& result) const {
-        Step const step{formula.cell.first - formula.result->first, formula.cell.second - formula.result->second};
-        Where const there = by(result, step);
-        for (int column = 1; step.rows == 0 && column <= step.columns; ++column) {
-            auto const before = before_.above(by(*formula.result, {0, column}));
-            auto const now = now_.above(by(result, {0, column}), &before_);
-            if (before.has_value() != now.has_value() || (before && before->key != now->key))
-                return Refused{name_of(there) + " has " + (now ? "'" + now->text + "'" : "no label") +
-                               " above it or beside it, not " + (before ? "'" + before->text + "'" : "none")};
-        }
-        auto const by_label = place_of_new(formula.cell);
-        auto const* const labelled = std::get_if<Where>(&by_label);
-        if (labelled != nullptr && *labelled != there)
-            return Refused{name_of(formula.cell) + ": it would be " + name_of(*labelled) + " by its labels, and " +
-                           name_of(there) + " by the result beside it"};
-        return there;
-    }
-
-    void place_words() {
-        for (ExampleWord const& word : wish_.sheet.words) {
-            auto const there = place_of_new(word.cell);
-            auto const* const place = std::get_if<Where>(&there);
-            if (place == nullptr)
-                refuse(std::get<Refused>(there).why);
-            else if (names_a_formula(word) && !is_free_for(word, *place) && now_.is_label(*place))
-                refuse(name_of(*place) + " is not empty, where the word '" + line_of(word.text, 40) + "' is to go");
-            else
-                words_.emplace_back(word.cell, *place);
-        }
-    }
-
-    bool names_a_formula(ExampleWord const& word) const {
-        return std::ranges::any_of(wish_.sheet.formulas, [&](ExampleFormula const& one) {
-            return !before_.to_the_left(one.cell) &&
-                   ((one.cell.first == word.cell.first && one.cell.second > word.cell.second) ||
-                    (one.cell.second == word.cell.second && one.cell.first > word.cell.first));
-        });
-    }
-
-    bool is_free_for(ExampleWord const& word, Where const& place) const {
-        ContentCell const* const cell = target_.cell(at(place));
-        return cell == nullptr || (!cell->is_result && written(cell->value) == word.text);
-    }
-
-    void place_formulas() {
-        for (ExampleFormula const& formula : wish_.sheet.formulas) {
-            std::optional<Where> result;
-            std::variant<Where, Refused> there = Refused{};
-            if (formula.result) {
-                there = carrier_.of(*formula.result);
-                if (auto const* const found = std::get_if<Where>(&there)) {
-                    result = *found;
-                    if (!formula.is_over)
-                        there = place_beside(formula, *result);
-                }
-            } else
-                there = place_of_new(formula.cell);
-            if (auto const* const why = std::get_if<Refused>(&there)) {
-                refuse(why->why);
-                continue;
-            }
-            Where const place = std::get<Where>(there);
-            if (!formula.is_over)
-                carrier_.place(formula.cell, place, formula.result);
-            placed_.push_back({formula, place, result, {}, {}, {}, false});
-        }
-    }
-
-    void carry_formulas() {
-        std::set<Where> lost; // cells whose formula is not carried
-        for (ExampleFormula const& formula : wish_.sheet.formulas)
-            if (std::ranges::none_of(placed_, [&](Placed const& one) { return &one.example == &formula; }))
-                lost.insert(formula.cell);
-        for (bool again = true; again;) {
-            again = false;
-            for (auto one = placed_.begin(); one != placed_.end();) {
-                auto carried = carrier_.of(one->example.text, wish_.workbooks.now());
-                auto const* const why = std::get_if<Refused>(&carried);
-                bool const reads_lost = why == nullptr && reads_any(std::get<CarriedFormula>(carried), lost);
-                if (why == nullptr && !reads_lost) {
-                    one->carried = std::get<CarriedFormula>(std::move(carried));
-                    ++one;
-                    continue;
-                }
-                refuse(why != nullptr ? why->why : name_of(one->example.cell) + ": it reads what is not carried");
-                lost.insert(one->example.cell);
-                one = placed_.erase(one);
-                again = true;
-            }
-        }
-        for (Placed& one : placed_)
-            if (one.result) {
-                auto const old_text = carrier_.of(one.example.old_text, old_);
-                if (auto const* const carried = std::get_if<CarriedFormula>(&old_text))
-                    one.old_text = carried->text;
-                else if (*one.result == *one.example.result)
-                    one.old_text = one.example.old_text;
-            }
-    }
-
-    bool reads_any(CarriedFormula const& formula, std::set<Where> const& cells) const {
-        return std::ranges::any_of(formula.reads, [&](ReadBlock const& block) {
-            auto const [first, last] = block.before;
-            return first.sheet == wish_.sheet.number && std::ranges::any_of(cells, [&](Where const& cell) {
-                       return cell.first >= first.row && cell.first <= last.row && cell.second >= first.column &&
-                              cell.second <= last.column;
-                   });
-        });
-    }
 
     /// The old result, so far from its first, where it stands there.
     bool is_old_result(Placed const& one, Step const& step) const {
@@ -212,9 +67,12 @@ private:
                 one.steps = {{}};
             return;
         }
-        if (!one.old_text)
-            return refuse(name_of(*one.result) + ": the old result " + name_of(*one.example.result) +
-                          " cannot be followed to this sheet");
+        if (!one.old_text) {
+            refuse(name_of(*one.result) + ": the old result " + name_of(*one.example.result) +
+                   " cannot be followed to this sheet");
+            failed_.insert(one.example.cell);
+            return;
+        }
         std::vector<Step> steps;
         auto const look = [&](std::vector<ContentCell const*> const& cells, bool down) {
             for (ContentCell const* const cell : cells) {
@@ -241,6 +99,8 @@ private:
                 std::ranges::find(one.example.steps, step.rows + step.columns) != one.example.steps.end();
             if (stands(step))
                 one.steps.push_back(step);
+            else if (is_old_result(one, step) && is_between)
+                leave(at(by(*one.result, step)), "a row of totals, by its words");
             else if ((is_between || is_next || (!goes_down && is_in_old) || (step.rows == 0 && step.columns == 0)) &&
                      may_go_to(one, step))
                 look_at_other(one, step);
@@ -252,11 +112,13 @@ private:
         Place const place = at(by(*one.result, step));
         ContentCell const* const cell = target_.cell(place);
         if (cell == nullptr)
-            return;
+            return one.example.is_over && one.is_single ? leave(place, "empty") : void();
         if (cell->is_result)
             return is_already_there(one, step) ? void() : leave(place, "another formula");
-        if (!std::holds_alternative<double>(cell->value))
-            return leave(place, "a note");
+        bool const is_own_place =
+            step.columns == 0 || std::ranges::find(one.example.steps, step.columns) != one.example.steps.end();
+        if (!std::holds_alternative<double>(cell->value)) // between tests side by side stand units
+            return is_own_place ? leave(place, "a note") : void();
         if (one.example.is_over)
             leave(place, "typed over, " + written(cell->value));
         else
@@ -286,13 +148,13 @@ private:
 
     void write_words() {
         for (ExampleWord const& word : wish_.sheet.words) {
-            auto const there =
-                std::ranges::find(words_, word.cell, [](std::pair<Where, Where> const& one) { return one.first; });
-            if (there == words_.end())
+            auto const there = std::ranges::find(placing_.words, word.cell,
+                                                 [](std::pair<Where, Where> const& one) { return one.first; });
+            if (there == placing_.words.end())
                 continue;
             if (target_.cell(at(there->second)) == nullptr)
                 fit_.writings.push_back({at(there->second), word.cell, false, false, word.text});
-            else if (!is_free_for(word, there->second))
+            else if (!placing_.is_free_for(word, there->second))
                 leave(at(there->second), "the word '" + line_of(word.text, 40) + "' is not put over what stands there");
         }
     }
@@ -300,7 +162,7 @@ private:
     void write_formulas() {
         std::set<Place> written;
         std::vector<std::pair<Placed const*, Step>> waiting;
-        for (Placed const& one : placed_)
+        for (Placed const& one : placing_.formulas)
             for (Step const& step : one.steps)
                 if (is_free(one, step))
                     waiting.emplace_back(&one, step);
@@ -310,7 +172,7 @@ private:
             for (auto one = waiting.begin(); one != waiting.end();)
                 if (reads_something(*one->first, one->second, written)) {
                     write(*one->first, one->second);
-                    written.insert(fit_.writings.back().place);
+                    written.insert(at(by(one->first->there, one->second)));
                     one = waiting.erase(one);
                     again = true;
                 } else
@@ -358,9 +220,11 @@ private:
 
     void write(Placed const& one, Step const& step) {
         for (ReadBlock const& block : one.carried.reads) {
-            check_labels(one, block, step);
-            check_qualifier(block);
-            if (old_.cell(block.before.first) != nullptr)
+            if (failed_.contains(one.example.cell))
+                return;
+            if (!has_same_labels(one, block, step) || !has_same_qualifier(block))
+                failed_.insert(one.example.cell);
+            if (!is_new(block.before.first))
                 fit_.formats.push_back({block.before.first, moved(block, step)});
         }
         if (one.example.is_over) {
@@ -375,22 +239,35 @@ private:
     }
 
     /// Further down a cell that is read must have the same heading; further to the right the same label in its row.
-    void check_labels(Placed const& one, ReadBlock const& block, Step const& step) {
+    bool has_same_labels(Placed const& one, ReadBlock const& block, Step const& step) {
         bool const moves = (step.rows > 0 && block.follows_rows) || (step.columns > 0 && block.follows_columns);
         if (!moves)
-            return;
+            return true;
         LabelledSheet const& labels = target_.sheet(block.now.first.sheet);
-        Where const first{block.now.first.row, block.now.first.column};
         formulas::Range const range = moved(block, step);
-        Where const here{range.first.row, range.first.column};
-        auto const label = step.rows > 0 ? labels.above(first) : labels.to_the_left(first);
-        auto const label_here = step.rows > 0 ? labels.above(here) : labels.to_the_left(here);
-        auto const unit = labels.unit_of(first), unit_here = labels.unit_of(here);
-        if (!label || !label_here || label->where != label_here->where)
-            refuse(name_of(by(one.there, step)) + ": it would read " + name_of(here) + ", which is not named as " +
-                   name_of(first) + " is");
-        else if (unit.has_value() != unit_here.has_value() || (unit && unit->key != unit_here->key))
-            refuse(name_of(here) + ": its unit is another one than that of " + name_of(first));
+        bool const down = step.rows > 0;
+        int const cells = down ? range.last.column - range.first.column : range.last.row - range.first.row;
+        for (int at = 0; at <= cells; ++at) {
+            Where const first{block.now.first.row + (down ? 0 : at), block.now.first.column + (down ? at : 0)};
+            Where const here{range.first.row + (down ? 0 : at), range.first.column + (down ? at : 0)};
+            auto const label = down ? labels.above(first) : labels.to_the_left(first);
+            auto const label_here = down ? labels.above(here) : labels.to_the_left(here);
+            auto const unit = labels.unit_of(first), unit_here = labels.unit_of(here);
+            if (!label || !label_here || label->where != label_here->where)
+                return refuse(name_of(by(one.there, step)) + ": it would read " + name_of(here) +
+                              ", which is not named as " + name_of(first) + " is");
+            if (unit.has_value() != unit_here.has_value() || (unit && unit->key != unit_here->key))
+                return refuse(name_of(here) + ": its unit is another one than that of " + name_of(first));
+        }
+        return true;
+    }
+
+    /// A cell of the example that is empty in OLD.
+    bool is_new(Place const& place) const {
+        return place.sheet == wish_.sheet.number &&
+               std::ranges::any_of(wish_.sheet.formulas, [&](ExampleFormula const& one) {
+                   return !one.is_over && one.cell == Where(place.row, place.column);
+               });
     }
 
     /// A word behind a reading, as 'dry basis', that names nothing behind it.
@@ -400,14 +277,29 @@ private:
         return names ? std::nullopt : workbook.sheet(of.sheet).text_at({of.row, of.column + 1});
     }
 
-    void check_qualifier(ReadBlock const& block) {
+    bool has_same_qualifier(ReadBlock const& block) {
         auto const before = qualifier(old_, block.before.first), now = qualifier(target_, block.now.first);
         LabelledSheet const& labels = old_.sheet(block.before.first.sheet);
         if (!before || !labels.is_label(before->where) || is_unit(before->key))
-            return;
+            return true;
         if (!now || now->key != before->key)
-            refuse(cell_name(block.now.first) + " has " + (now ? "'" + now->text + "'" : "no word") +
-                   " behind it, not '" + before->text + "'");
+            return refuse(cell_name(block.now.first) + " has " + (now ? "'" + now->text + "'" : "no word") +
+                          " behind it, not '" + before->text + "'");
+        return true;
+    }
+
+    /// A formula that would read something else somewhere goes nowhere, nor does what reads it.
+    void drop_failed() {
+        for (bool again = true; again;) {
+            again = false;
+            for (Placed const& one : placing_.formulas)
+                if (!failed_.contains(one.example.cell) && placing_.reads_any(one.carried, failed_)) {
+                    failed_.insert(one.example.cell);
+                    again = !refuse(name_of(one.example.cell) + ": it reads what is not carried");
+                }
+        }
+        std::erase_if(fit_.writings,
+                      [&](Writing const& one) { return one.is_formula && failed_.contains(one.example); });
     }
 
     void note_results() {
@@ -415,7 +307,7 @@ private:
             if (cell.place.sheet != wish_.sheet.number || !cell.is_result)
                 continue;
             Where const where{cell.place.row, cell.place.column};
-            auto const there = carrier_.of(where);
+            auto const there = placing_.carrier().of(where);
             if (auto const* const found = std::get_if<Where>(&there))
                 fit_.results[where] = *found;
         }
@@ -427,9 +319,8 @@ private:
     int const sheet_;
     LabelledSheet const& before_;
     LabelledSheet const& now_;
-    Carrier carrier_;
-    std::vector<std::pair<Where, Where>> words_; // that are carried, in their order, and where they go
-    std::list<Placed> placed_;
+    Placing placing_;
+    std::set<Where> failed_; // cells of the example sheet whose formula reads something else somewhere
     Fit fit_;
 };
 

@@ -3,8 +3,7 @@
 //
 // For who sets new results against old ones: Fit says where each cell of the example went.
 
-#include "extension/archive/example/carrier.hpp"
-#include "extension/archive/example/example.hpp"
+#include "extension/archive/example/placing.hpp"
 
 namespace hearthcell::archive {
 
@@ -41,13 +40,6 @@ struct Fit {
 
     /// Where formulas of OLD's sheet stand on this one, those that correspond: of a column or row of them the first.
     std::map<LabelledSheet::Where, LabelledSheet::Where> results;
-};
-
-struct FitWish {
-    std::size_t example = 0;
-    Example const& workbooks;
-    ExampleSheet const& sheet;
-    bool partly = false;
 };
 
 /// Refused with the first difference.

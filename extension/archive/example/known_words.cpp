@@ -10,15 +10,15 @@ namespace hearthcell::archive {
 namespace {
 
 /// As word_key gives them.
-constexpr std::array<std::string_view, 74> units{
-    "kg",     "kgs",     "kilogram", "kilograms", "kilogramme", "kilogrammes", "g",      "gr",     "gram",   "grams",
-    "gramme", "grammes", "gramos",   "mg",        "t",          "lb",          "lbs",    "oz",     "°c",     "ºc",
-    "degc",   "c",       "celsius",  "k",         "°f",         "f",           "degf",   "m",      "ft",     "feet",
-    "cm",     "mm",      "min",      "mins",      "minutes",    "minutos",     "dakika", "s",      "sec",    "seconds",
-    "h",      "hours",   "heures",   "%",         "percent",    "kj",          "mj",     "j",      "kcal",   "cal",
-    "wh",     "kwh",     "w",        "kw",        "l",          "litre",       "litres", "liters", "litros", "ml",
-    "hpa",    "mbar",    "kpa",      "pa",        "bar",        "mmhg",        "kj/kg",  "mj/kg",  "kj/g",   "kcal/kg",
-    "kwh/kg", "g/min",   "kg/h",     "g/l"};
+constexpr std::array<std::string_view, 76> units{
+    "kilos",  "kilo",    "kg",     "kgs",     "kilogram", "kilograms", "kilogramme", "kilogrammes", "g",      "gr",
+    "gram",   "grams",   "gramme", "grammes", "gramos",   "mg",        "t",          "lb",          "lbs",    "oz",
+    "°c",     "ºc",      "degc",   "c",       "celsius",  "k",         "°f",         "f",           "degf",   "m",
+    "ft",     "feet",    "cm",     "mm",      "min",      "mins",      "minutes",    "minutos",     "dakika", "s",
+    "sec",    "seconds", "h",      "hours",   "heures",   "%",         "percent",    "kj",          "mj",     "j",
+    "kcal",   "cal",     "wh",     "kwh",     "w",        "kw",        "l",          "litre",       "litres", "liters",
+    "litros", "ml",      "hpa",    "mbar",    "kpa",      "pa",        "bar",        "mmhg",        "kj/kg",  "mj/kg",
+    "kj/g",   "kcal/kg", "kwh/kg", "g/min",   "kg/h",     "g/l"};
 
 /// Whole words, as word_key gives them.
 constexpr std::array<std::string_view, 40> totals{
@@ -35,7 +35,12 @@ bool is_total(std::string_view word) {
 } // namespace
 
 bool is_unit(std::string_view key) {
-    return std::ranges::find(units, key) != units.end();
+    std::string bare;
+    for (char const c : key)
+        if (c != '(' && c != ')' && c != '[' && c != ']' && c != '.' && c != ',')
+            bare += c;
+    auto const is_one = [](std::string_view word) { return std::ranges::find(units, word) != units.end(); };
+    return is_one(bare) || ((bare.starts_with("in") || bare.starts_with("en")) && is_one(bare.substr(2)));
 }
 
 bool says_total(std::string_view text) {

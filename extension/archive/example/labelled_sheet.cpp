@@ -34,10 +34,9 @@ LabelledSheet::LabelledSheet(std::vector<Label> const& labels, std::vector<formu
     }
     for (Label const& entry : entries)
         entries_[{entry.row, entry.column}] = {{entry.row, entry.column}, entry.key, entry.text};
-    for (std::vector<Label> const* const texts : {&labels, &entries})
-        for (Label const& text : *texts)
-            if (says_total(text.text))
-                totals_.insert({text.row, text.column});
+    for (Label const& label : labels)
+        if (says_total(label.text))
+            totals_.insert({label.row, label.column});
 }
 
 void LabelledSheet::add(Where const& where, Label const& label) {
@@ -88,6 +87,18 @@ std::optional<LabelledSheet::Named> LabelledSheet::text_at(Where const& cell) co
         if (auto const found = texts->find(cell); found != texts->end())
             return found->second;
     return std::nullopt;
+}
+
+std::vector<std::string> LabelledSheet::units_after(Where const& label, Where const& cell) const {
+    std::vector<std::string> units;
+    bool const down = cell.first > label.first;
+    for (int by = 1;; ++by) {
+        Where const at{label.first + (down ? by : 0), label.second + (down ? 0 : by)};
+        auto const text = at < cell ? text_at(at) : std::nullopt;
+        if (!text || !is_unit(text->key))
+            return units;
+        units.push_back(text->key);
+    }
 }
 
 std::optional<LabelledSheet::Named> LabelledSheet::unit_of(Where const& cell) const {

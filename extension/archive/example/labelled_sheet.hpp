@@ -32,6 +32,8 @@ public:
     [[nodiscard]] std::optional<Named> above(Where const& cell, LabelledSheet const* other = nullptr) const;
     /// What stands between a label and a cell below it, units too: how far below the label, and its key.
     [[nodiscard]] std::vector<std::pair<int, std::string>> between(Named const& label, Where const& cell) const;
+    /// Units right behind or below a label, before a cell of its row or column.
+    [[nodiscard]] std::vector<std::string> units_after(Where const& label, Where const& cell) const;
     /// To the right.
     [[nodiscard]] std::optional<Named> unit_of(Where const& cell) const;
     /// Whether its row is one of means, totals and the like, by any text to the left; or its column, by any above.

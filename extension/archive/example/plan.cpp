@@ -47,16 +47,18 @@ private:
             return;
         std::optional<Refused> nearest;
         double most = -1;
-        std::optional<Fit> partly;
+        std::optional<Fit> whole, partly;
         for (std::size_t number = 0; number < set_.examples.size(); ++number) {
             Example const& example = *set_.examples[number];
             for (ExampleSheet const& one : example.sheets()) {
                 ExampleSheet const with_own_values = with_values(one, set_.other_values, relative_);
                 auto found = fit({number, example, with_own_values, set_.partly}, target_, sheet);
                 if (auto* const fits = std::get_if<Fit>(&found)) {
-                    if (fits->not_carried.empty())
-                        return take(std::move(*fits));
-                    if (!partly || fits->writings.size() > partly->writings.size())
+                    if (fits->not_carried.empty()) {
+                        if (whole && !is_same(*whole, *fits))
+                            return refuse_two(sheet, *whole, *fits);
+                        whole = whole ? std::move(whole) : std::optional(std::move(*fits));
+                    } else if (!partly || fits->writings.size() > partly->writings.size())
                         partly = std::move(*fits);
                 } else if (double const like = likeness(example.old().sheet(one.number), target_.sheet(sheet));
                            like > most) {
@@ -65,10 +67,27 @@ private:
                 }
             }
         }
+        if (whole)
+            return take(std::move(*whole));
         if (partly)
             return take(std::move(*partly));
         if (nearest && !is_other_sheet_of_an_example(sheet))
             refused_.push_back({sheet, most, nearest->why});
+    }
+
+    static bool is_same(Fit const& one, Fit const& other) {
+        return std::ranges::equal(one.writings, other.writings, [](Writing const& a, Writing const& b) {
+            return a.place == b.place && a.text == b.text;
+        });
+    }
+
+    void refuse_two(int sheet, Fit const& one, Fit const& other) {
+        auto const name = [&](Fit const& fit) {
+            return "example " + std::to_string(fit.example + 1) + ", sheet '" +
+                   set_.examples[fit.example]->old().name(fit.old_sheet) + "'";
+        };
+        plan_.problems.push_back({Reason::another_layout, target_.name(sheet) + ": two examples fit it that differ: " +
+                                                              name(one) + ", and " + name(other)});
     }
 
     /// Not those without formulas that have little in common with any example, where something else is carried.

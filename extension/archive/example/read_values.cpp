@@ -138,15 +138,18 @@ private:
             std::erase_if(values, [](double value) { return std::isnan(value); });
             return values;
         }
+        bool is_anything_read = false, is_any_empty = false;
         try {
             std::function<double(Token const&)> const cell = [&](Token const& token) {
                 auto const values = values_in(token);
                 if (values.size() != 1)
                     throw NoValue();
+                (std::isnan(values[0]) ? is_any_empty : is_anything_read) = true;
                 return std::isnan(values[0]) ? 0 : values[0]; // as Calc counts an empty cell
             };
             double const value = Evaluation(argument, cell).all();
-            return std::isfinite(value) ? std::vector{value} : std::vector<double>();
+            bool const is_of_nothing = !is_anything_read || (is_any_empty && value == 0); // nothing times a factor
+            return !is_of_nothing && std::isfinite(value) ? std::vector{value} : std::vector<double>();
         } catch (NoValue const&) {
             return {};
         }

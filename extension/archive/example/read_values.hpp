@@ -13,8 +13,8 @@ struct ReadArgument {
     std::vector<double> values;
 };
 
-/// Adds what the calls of our functions in a formula read. value: of a cell; NaN where it is empty, nothing where it holds
-/// no number.
+/// Adds what the calls of our functions in a formula read. value: of a cell; NaN where it is empty, nothing where it
+/// holds no number.
 void add_read(std::string_view formula, Place const& cell, formulas::Reads const& reads,
               std::function<std::optional<double>(Place const&)> const& value, std::vector<ReadArgument>& all);
 

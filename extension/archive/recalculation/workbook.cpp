@@ -139,6 +139,25 @@ std::vector<ReadOutcome> read_by(PlannedWorkbook const& planned, Numbers const& 
     return read;
 }
 
+/// Carried formulas that the saved file holds no longer, or not with their results.
+void check_what_is_held(std::filesystem::path const& saved, PlannedWorkbook const& planned, Numbers const& numbers,
+                        std::uint64_t largest, std::vector<Problem>& problems) {
+    auto const held = inspect(saved, Format::xls, largest);
+    std::string lost;
+    std::size_t number = 0;
+    for (Fit const& fit : planned.plan.fits)
+        for (Writing const& writing : fit.writings) {
+            Stored const* const found = held && writing.is_formula ? held->find(writing.place) : nullptr;
+            bool const is_error = found != nullptr && std::holds_alternative<Fault>(found->value);
+            if (writing.is_formula && (found == nullptr || (is_error && numbers.contains(writing.place))))
+                if (number++ < 10)
+                    lost += (lost.empty() ? "" : " ") + cell_name(writing.place);
+        }
+    if (number > 0)
+        problems.push_back({Reason::not_carried, "an .xls does not hold what was carried into " +
+                                                     std::to_string(number) + " cells: " + lost});
+}
+
 } // namespace
 
 Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Options const& options,
@@ -185,6 +204,8 @@ Recalculated recalculate(office::Office& office, PrivateCopy const& copy, Option
         replace_by_values(workbook, edition, outcome.problems);
     result.saved = copy.file.parent_path() / ("recalculated" + std::string(ending(copy.format)));
     save(workbook, result.saved);
+    if (carrying != nullptr && copy.format == Format::xls && !options.values)
+        check_what_is_held(result.saved, carrying->planned, numbers, options.size_limit << 20, outcome.problems);
     put_links_back(result.saved, copy.format, outside, room);
     if (!options.values)
         result.compared = old_and_new.rows(office, workbook);

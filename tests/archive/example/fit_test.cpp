@@ -105,7 +105,8 @@ TEST(Example, WritesOnlyOverWhatStandsThereInTheOldSheet) {
               "Run.D8 =STOVE.WATERHEAT(B6*1000;B4;B5)\nleft as it was: Run: B7 (typed over, 94.6)\n");
     EXPECT_EQ(carried(old, now, run(with(form(), {{"B7", "=100-B3/310"}, {"D8", "windy"}}))),
               "left as it was: Run: B7 (another formula); D8 (not empty)\n");
-    EXPECT_EQ(carried(old, now, run(with(form(), {{"B7", ""}}))), "Run.D8 =STOVE.WATERHEAT(B6*1000;B4;B5)\n");
+    EXPECT_EQ(carried(old, now, run(with(form(), {{"B7", ""}}))),
+              "Run.D8 =STOVE.WATERHEAT(B6*1000;B4;B5)\nleft as it was: Run: B7 (empty)\n");
 }
 
 TEST(Example, CarriesWordsIntoEmptyCellsOnly) {
@@ -186,11 +187,101 @@ TEST(Example, RangesReachAsFarAsTheReadings) {
               "another layout: Run: E5:E6 is a part of a column that is longer or shorter here\n");
 }
 
+TEST(Example, RefusesARangeWhoseEndCannotBeTold) {
+    Typed const old = run(table(3));
+    Typed const now = run(with(table(3), {{"G4", "New"}, {"G8", "=STOVE.SERIES(E5:E7)"}}));
+    auto const refuses = [&](Cells const& target) {
+        std::string const text = carried(old, now, run(target));
+        return text.starts_with("another layout: ") ? "" : text;
+    };
+    EXPECT_EQ(carried(old, now, run(table(5))), "Run.G4 New\nRun.G10 =STOVE.SERIES(E5:E9)\n");
+    EXPECT_EQ(refuses(with(table(4), {{"E14", "9999"}})), "");       // typed somewhere below
+    EXPECT_EQ(refuses(with(table(4), {{"A9", "Mittelwert"}})), "");  // a mean in other words
+    EXPECT_EQ(refuses(with(table(4), {{"E7", "=$B$2*B7*75"}})), ""); // another formula between
+    EXPECT_EQ(carried(old, now, {{"Run", with(table(4), {{"F6", "Std jiko"}}), {}, {"Std jiko"}}}),
+              "Run.G4 New\nRun.G9 =STOVE.SERIES(E5:E8)\n"); // a name is no word of totals
+    Cells const named{{"A1", "Test 1"}, {"B1", "1"},   {"A2", "Test 2"},
+                      {"B2", "2"},      {"A5", "All"}, {"B5", "=SUM(B1:B2)"}};
+    Typed const series = run(with(named, {{"B5", "=STOVE.SERIES(B1:B2)"}}));
+    EXPECT_EQ(carried(run(named), series, run(named)), "Run.B5 =STOVE.SERIES(B1:B2)\n");
+    std::string const more =
+        carried(run(named), series, run(with(named, {{"A3", "Test 3"}, {"B3", "3"}, {"B5", "=SUM(B1:B3)"}})));
+    EXPECT_NE(more.find("may be longer or shorter here"), std::string::npos) << more;
+}
+
+TEST(Example, ComparesUnitsWhereverTheyStand) {
+    auto const form_with = [](std::string const& unit, std::string const& other) {
+        return run({{"A1", "Water"},
+                    {"B1", unit},
+                    {"C1", "5"},
+                    {"A2", "Wood"},
+                    {"B2", other},
+                    {"C2", "1"},
+                    {"A3", "Heat"},
+                    {"C3", "=4.18*C1*75"}});
+    };
+    auto const now = [&](std::string const& unit) {
+        Typed typed = form_with(unit, unit);
+        typed[0].cells["C3"] = "=STOVE.WATERHEAT(C1*1000;20;95)";
+        return typed;
+    };
+    for (std::string const unit : {"kg", "(kg)", "in kg"}) {
+        EXPECT_EQ(carried(form_with(unit, unit), now(unit), form_with(unit, unit)),
+                  "Run.C3 =STOVE.WATERHEAT(C1*1000;20;95)\n");
+        EXPECT_EQ(carried(form_with(unit, unit), now(unit), form_with("lb", unit)),
+                  "another layout: Run: C1: the unit between it and 'Water' is another one\n");
+        Typed swapped = form_with(unit, unit);
+        std::swap(swapped[0].cells["A1"], swapped[0].cells["A2"]);
+        swapped[0].cells["C3"] = "=4.18*C2*75";
+        EXPECT_EQ(carried(form_with(unit, unit), now(unit), swapped), "Run.C3 =STOVE.WATERHEAT(C2*1000;20;95)\n");
+    }
+    Cells const rows{{"A1", "Water"}, {"B1", "Heat"},        {"A2", "kg"}, {"B2", "kJ"},
+                     {"A3", "5"},     {"B3", "=4.18*A3*75"}, {"A4", "6"},  {"B4", "=4.18*A4*75"}};
+    Typed const over = run(with(rows, {{"B3", "=STOVE.WATERHEAT(A3*1000;20;95)"}}));
+    EXPECT_EQ(carried(run(rows), over, run(rows)),
+              "Run.B3 =STOVE.WATERHEAT(A3*1000;20;95)\nRun.B4 =STOVE.WATERHEAT(A4*1000;20;95)\n");
+    EXPECT_TRUE(carried(run(rows), over, run(with(rows, {{"A2", "g"}}))).starts_with("another layout: Run: A3"));
+}
+
+TEST(Example, TellsSectionsThatUseTheSameWords) {
+    Cells const sections{{"A1", "Cold start"}, {"A2", "Water"}, {"B2", "5"}, {"A3", "Heat"}, {"B3", "=4.18*B2*75"},
+                         {"A5", "Hot start"},  {"A6", "Water"}, {"B6", "5"}, {"A7", "Heat"}, {"B7", "=4.18*B6*75"}};
+    Typed const now = run(with(sections, {{"B3", "=STOVE.WATERHEAT(B2*1000;20;95)"}}));
+    EXPECT_EQ(carried(run(sections), now, run(sections)), "Run.B3 =STOVE.WATERHEAT(B2*1000;20;95)\n");
+    std::string const swapped =
+        carried(run(sections), now, run(with(sections, {{"A1", "Hot start"}, {"A5", "Cold start"}})));
+    EXPECT_TRUE(swapped.starts_with("another layout: ")) << swapped;
+}
+
+TEST(Example, RefusesASheetThatTwoExamplesFit) {
+    TypedSheet const charcoal{"Charcoal", form(), {}, {"Amina"}}, wood{"Wood", form(), {}, {"Amina"}};
+    Typed now{charcoal, wood};
+    now[0].cells["B7"] = "=STOVE.BOILINGPOINT(1000)";
+    now[1].cells["B7"] = "=STOVE.BOILINGPOINT(2000)";
+    std::string const two = carried({charcoal, wood}, now, {charcoal, wood});
+    EXPECT_EQ(two.find("=STOVE"), std::string::npos) << two;
+    EXPECT_NE(two.find("two examples fit it that differ"), std::string::npos) << two;
+}
+
 TEST(Example, MovesNoReferenceAlongToWhatIsNamedOtherwise) {
     Typed const old = run(table(3));
     Typed const now = run(with(table(3), {{"E5", "=B2*B5*74+2260*D5"}})); // without its $
     std::string const text = carried(old, now, run(table(3)));
     EXPECT_TRUE(text.starts_with("another layout: ")) << text;
+    // With --partly neither it goes anywhere, nor what reads it.
+    Typed const more = run(with(table(3), {{"E5", "=B2*B5*74+2260*D5"}, {"G5", "=E5*2"}, {"H5", "=B5*2"}}));
+    std::string const part = carried(old, more, run(table(2)), true);
+    EXPECT_TRUE(part.starts_with("Run.H5 =B5*2\nRun.H6 =B6*2\nnot carried: Run: E6: it would read B3")) << part;
+    EXPECT_NE(part.find("not carried: Run: G5: it reads what is not carried"), std::string::npos) << part;
+}
+
+TEST(Example, NothingGoesFromOneResultToAnotherThatReadsAlike) {
+    Cells const form{{"A1", "Pot"}, {"B1", "1"},     {"A2", "Full"},   {"B2", "6"},    {"A3", "End"},
+                     {"B3", "5"},   {"A4", "Water"}, {"B4", "=B2-B1"}, {"A5", "Left"}, {"B5", "=B3-B2"}};
+    EXPECT_EQ(carried(run(form), run(with(form, {{"B4", "=(B2-B1)*1000"}})), run(form)), "Run.B4 =(B2-B1)*1000\n");
+    Cells const row{{"A1", "Run"}, {"B1", "Pot"}, {"C1", "Full"}, {"D1", "Left"}, {"E1", "Water"},  {"F1", "Steam"},
+                    {"A2", "1"},   {"B2", "1"},   {"C2", "6"},    {"D2", "5"},    {"E2", "=C2-B2"}, {"F2", "=D2-C2"}};
+    EXPECT_EQ(carried(run(row), run(with(row, {{"E2", "=(C2-B2)*1000"}})), run(row)), "Run.E2 =(C2-B2)*1000\n");
 }
 
 TEST(Example, GoesRightAlongTestsSideBySide) {
@@ -212,8 +303,7 @@ TEST(Example, FollowsOtherSheetsByTheirLabels) {
     Typed const old{run(form())[0], site};
     Typed const now{run(with(form(), {{"B7", "=STOVE.BOILINGPOINT(Site.B1)"}}))[0], site};
     TypedSheet const there{"Our site's", {{"A4", "Altitude"}, {"B4", "900"}, {"C4", "m"}}, {}, {}};
-    EXPECT_EQ(carried(old, now, {run(form())[0], there}),
-              "Run.B7 =STOVE.BOILINGPOINT('Our site''s'.B4)\n");
+    EXPECT_EQ(carried(old, now, {run(form())[0], there}), "Run.B7 =STOVE.BOILINGPOINT('Our site''s'.B4)\n");
     std::string const two = carried(old, now, {run(form())[0], there, {"Site", there.cells, {}, {}}});
     EXPECT_NE(two.find("'Site' could be 'Our site's' or 'Site'"), std::string::npos) << two;
     EXPECT_EQ(two.find("=STOVE"), std::string::npos) << two;
