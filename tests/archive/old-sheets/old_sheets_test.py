@@ -15,8 +15,9 @@ from pathlib import Path
 from archive import World, make_archive
 from comparison import Found, compare_workbook
 from comparison_of_reports import compare_pairs, compare_read
-from read_files import read_all
-from sheets import cell_name
+from read_files import difference, read, read_all
+from sheets import Cell, cell_name, is_formula
+from traps import TRAPS, book
 from write_files import Converter, write_all
 
 PROGRAM, PACKAGE, OFFICE, WORK = sys.argv[1], Path(sys.argv[2]), sys.argv[3], Path(sys.argv[4])
@@ -173,6 +174,29 @@ class OldSheets(unittest.TestCase):
                               capture_output=True, text=True, timeout=120)
         self.assertEqual(said.returncode, 2)
         self.assertIn("'2104' is no folder, year or workbook of this run", said.stderr)
+
+    def test_falls_into_no_trap(self):
+        old, output, options, books, wrong, carried = WORK / "traps" / "old", WORK / "traps" / "output", [], [], [], 0
+        for number, trap in enumerate(TRAPS):
+            first, new = old / trap.name / "first.fods", WORK / "traps" / f"{number}.fods"
+            books += [(first, book(trap.old)), (new, book(trap.old, trap.typed))]
+            books += [(old / trap.name / f"{name}.fods", book(rows)) for name, (rows, _) in trap.others.items()]
+            options += ["--example", new, "--of", first]
+        write_all(books, WORK / "scratch", None)
+        said = subprocess.run([PROGRAM, old, "--output", output, "--yes", "--no-summary", *options], capture_output=True,
+                              text=True, timeout=300)
+        self.assertIn(said.returncode, (0, 1), said.stderr)
+        for trap in TRAPS:
+            for name, (cells, allowed) in trap.others.items():
+                sheet, got = book(cells).sheets[0], read(output / trap.name / f"{name}.fods")["Runs"]
+                for place in set(sheet.cells) | set(got):
+                    if is_formula(got.get(place, Cell()).content) and got[place].content in allowed.get(cell_name(place), []):
+                        carried += 1
+                    elif what := difference(sheet.cells.get(place), got.get(place)):
+                        wrong.append(f"{trap.name}, {name}, {cell_name(place)}: {what}, may be {allowed}")
+        print(f"{carried} cells carried beside traps", flush=True)
+        self.none(wrong)
+        self.assertGreater(carried, 0)
 
     def test_would_notice_a_formula_in_a_wrong_place(self):
         run = self.runs[0]
