@@ -4,6 +4,7 @@
 #include "extension/archive/run_reports.hpp"
 
 #include <algorithm>
+#include <sstream>
 #include <stdexcept>
 
 namespace hearthcell::archive {
@@ -23,6 +24,15 @@ namespace {
 
 std::string name_of(RunPlace const& place) {
     return place.output.string();
+}
+
+/// What was confirmed for all runs, without the number of sheets that it went into in one of them.
+std::string without_counts(std::string const& confirmed) {
+    std::istringstream lines(confirmed);
+    std::string words;
+    for (std::string line; std::getline(lines, line);)
+        words += line.substr(0, line.rfind(" goes into ")) + "\n";
+    return words;
 }
 
 } // namespace
@@ -46,8 +56,11 @@ Join::Join(std::vector<std::filesystem::path> const& outputs, std::filesystem::p
 
 Join::~Join() = default;
 
-RunFacts const& Join::facts() const {
-    return runs_.front()->index.facts;
+RunFacts Join::facts() const {
+    RunFacts facts = runs_.front()->index.facts;
+    if (runs_.size() > 1)
+        facts.confirmed = without_counts(facts.confirmed);
+    return facts;
 }
 
 std::vector<Join::Run*> Join::due() const {

@@ -24,7 +24,7 @@ public:
     Join(Join const&) = delete;
     Join& operator=(Join const&) = delete;
 
-    [[nodiscard]] RunFacts const& facts() const;
+    [[nodiscard]] RunFacts facts() const;
     void fill(Reports& reports);
 
 private:

@@ -63,6 +63,18 @@ class Example(unittest.TestCase):
                               output, "--no-summary", "--workers", "1", *options], capture_output=True, text=True, timeout=300)
         return run, output
 
+    def test_is_joined_without_the_numbers_of_one_run(self):
+        outputs = []
+        for year in ("2011", "2012"):
+            outputs.append(WORK / f"joined-{year}")
+            subprocess.run([PROGRAM, self.old / year, "--example", self.new, "--of", self.old / "2011" / "run-0.fods", "--yes",
+                            "--output", outputs[-1], "--no-summary", "--workers", "1"], capture_output=True, timeout=300)
+        run = subprocess.run([PROGRAM, "--merge", *outputs, "--output", WORK / "joined", "--no-summary"], capture_output=True,
+                             text=True, timeout=300)
+        self.assertIn("Taken for granted: 1900 as altitude of STOVE.BOILINGPOINT\n", run.stdout, run.stderr)
+        self.assertNotIn("goes into", run.stdout)
+        self.assertIn("Carried: 15 formulas into 5 sheets of 5 workbooks", run.stdout)
+
     def test_asks_before_anything_is_computed(self):
         run, output = self.run_it("asked")
         self.assertEqual(run.returncode, 2, run.stdout + run.stderr)
