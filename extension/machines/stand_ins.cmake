@@ -16,9 +16,10 @@ foreach(library cppu sal)
     set(definition ${CMAKE_CURRENT_BINARY_DIR}/${library}3.def)
     list(JOIN names "\n" exports)
     file(CONFIGURE OUTPUT ${definition} CONTENT "LIBRARY ${library}3.dll\nEXPORTS\n@exports@\n")
-    set(stand_in ${CMAKE_CURRENT_BINARY_DIR}/lib${library}3.a)
-    execute_process(COMMAND ${CMAKE_DLLTOOL} --input-def ${definition} --output-lib ${stand_in} COMMAND_ERROR_IS_FATAL ANY)
-    target_link_libraries(office_sdk INTERFACE ${stand_in})
+    # Named without its folder: the name as it is given goes into symbols of what is linked, which would differ elsewhere.
+    execute_process(COMMAND ${CMAKE_DLLTOOL} --input-def ${definition} --output-lib lib${library}3.a
+      WORKING_DIRECTORY ${CMAKE_CURRENT_BINARY_DIR} COMMAND_ERROR_IS_FATAL ANY)
+    target_link_libraries(office_sdk INTERFACE ${CMAKE_CURRENT_BINARY_DIR}/lib${library}3.a)
   else()
     set(source ${CMAKE_CURRENT_BINARY_DIR}/${library}.cpp)
     list(TRANSFORM names REPLACE "(.+)" "void \\1() {}")
