@@ -1,7 +1,7 @@
 #pragma once
 // The trade's terms in four languages, each once. Names of arguments, of parts of a result and the headings of the
 // templates are taken from here by their English form; a native reader can mend a language by mending its column. The
-// words that the terms shut out stand in tests/catalogue/glossary_test.cpp.
+// words that the terms shut out stand in tests/support/words_shut_out.hpp.
 
 #include "functions/words/language.hpp"
 
