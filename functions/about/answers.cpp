@@ -94,8 +94,7 @@ Outcome answer_source(std::span<Value const> given) {
 }
 
 Outcome answer_version(std::span<Value const> given) {
-    double const* const with_build = given.empty() ? nullptr : std::get_if<double>(&given[0]);
-    return std::string(with_build != nullptr && *with_build != 0 ? edition_and_build : edition);
+    return std::string(std::get<double>(given[0]) != 0 ? edition_and_build : edition);
 }
 
 } // namespace hearthcell

@@ -87,6 +87,13 @@ TEST(SourceLanguages, AreAskedForLikeThoseOfEXPLAIN) {
     EXPECT_EQ(failure_in(ask("SOURCE", {std::string("charcoal:check")})).reason, Reason::unknown_name);
 }
 
+TEST(Version, NamesTheBuildWhereItIsAskedTo) {
+    std::string const alone = in_words(ask("VERSION", {})), whole = in_words(ask("VERSION", {1.0}));
+    EXPECT_EQ(in_words(ask("VERSION", {0.0})), alone);
+    EXPECT_EQ(whole.find(alone.substr(0, alone.size() - 1)), 0U) << whole; // within quotes
+    EXPECT_GT(whole.size(), alone.size()) << whole;
+}
+
 TEST(LogCheckLanguages, AreAskedForByTheLastArgument) {
     auto const found = [](Value language) {
         return ask("LOGCHECK", {column({0.0, 2.0, 4.0, 5.0, 7.0}), column({20.0, 26.0, 32.0, 70.5, 41.0}), empty, empty,
