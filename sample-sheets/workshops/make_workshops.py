@@ -8,6 +8,7 @@ beside results, a mean below, a result typed over, a number that is a text, an e
 The Atelier has the same form in French, three tests side by side below merged titles, and workbooks with a tab a day.
 """
 
+import argparse
 import random
 import sys
 from pathlib import Path
@@ -123,4 +124,8 @@ def workbooks():
 
 
 if __name__ == "__main__":
-    save(list(workbooks()), Path(sys.argv[1]), sys.argv[2] if len(sys.argv) > 2 else "soffice")
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("output", type=Path)
+    options.add_argument("office", nargs="?", default="soffice")
+    given = options.parse_args()
+    save(list(workbooks()), given.output, given.office)

@@ -6,12 +6,17 @@ from pathlib import Path
 from structure import faults, includes_of, rooms_in
 
 ROOT = Path(__file__).resolve().parents[2]
+FLOOR_PLAN = "CMakeLists.txt DEVELOPERS.md LICENSE README.md extension functions manifest sample-sheets tests".split()
 ROOMS = (Path(__file__).parent / "rooms.txt").read_text(encoding="utf-8")
 
 
 class TheProject(unittest.TestCase):
     def test_arrows_run_down_only_and_never_in_a_circle(self):
         self.assertEqual([], faults(ROOT, ROOMS))
+
+    def test_has_nothing_more_at_its_top_level(self):
+        there = sorted(entry.name for entry in ROOT.iterdir() if not entry.name.startswith(".") and entry.name != "build")
+        self.assertEqual(FLOOR_PLAN, there)
 
     def test_every_include_is_seen(self):
         seen = {file for file, _, _ in includes_of(ROOT, rooms_in(ROOMS))}
