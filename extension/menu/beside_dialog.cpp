@@ -1,18 +1,15 @@
 #include "extension/menu/beside_dialog.hpp"
 
+#include "extension/menu/dialog_end.hpp"
 #include "extension/menu/dialogs.hpp"
 #include "extension/menu/safely.hpp"
 
 #include <com/sun/star/awt/AsyncCallback.hpp>
-#include <com/sun/star/awt/XActionListener.hpp>
-#include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XCallback.hpp>
-#include <com/sun/star/awt/XTopWindow.hpp>
-#include <com/sun/star/awt/XTopWindowListener.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XTerminateListener.hpp>
-#include <cppuhelper/implbase4.hxx>
+#include <cppuhelper/implbase2.hxx>
 #include <rtl/ref.hxx>
 
 #include <utility>
@@ -26,8 +23,7 @@ using rtl::OUString;
 namespace hearthcell::menu {
 namespace {
 
-class Question final : public cppu::WeakImplHelper4<css::awt::XActionListener, css::awt::XTopWindowListener,
-                                                    css::awt::XCallback, css::frame::XTerminateListener> {
+class Question final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
     Question(Surroundings const& around, std::unique_ptr<Dialog> to_show, Answered then)
         : surroundings_(around), dialog_(std::move(to_show)), answered_(std::move(then)),
@@ -35,17 +31,13 @@ public:
 
     void open(std::vector<std::string> const& buttons) {
         dialog_->open(true);
-        for (std::string const& name : buttons) {
-            Reference<css::awt::XButton> const button(dialog_->control(name), UNO_QUERY_THROW);
-            button->setActionCommand(wide(name));
-            button->addActionListener(this);
-        }
-        Reference<css::awt::XTopWindow>(dialog_->window(), UNO_QUERY_THROW)->addTopWindowListener(this);
+        rtl::Reference<DialogEnd> const end(
+            new DialogEnd([self = rtl::Reference<Question>(this)](OUString const& button) {
+                css::awt::AsyncCallback::create(self->surroundings_.context)->addCallback(self.get(), Any(button));
+            }));
+        end->listen(*dialog_, buttons);
         desktop_->addTerminateListener(this);
     }
-
-    void SAL_CALL actionPerformed(css::awt::ActionEvent const& event) override { end(event.ActionCommand); }
-    void SAL_CALL windowClosing(css::lang::EventObject const&) override { end({}); }
 
     /// After the button's own work, in which its dialog may not go away.
     void SAL_CALL notify(Any const& button) override {
@@ -68,26 +60,13 @@ public:
         dialog_.reset();
         answered_ = nullptr;
     }
-
-    void SAL_CALL windowOpened(css::lang::EventObject const&) override {}
-    void SAL_CALL windowClosed(css::lang::EventObject const&) override {}
-    void SAL_CALL windowMinimized(css::lang::EventObject const&) override {}
-    void SAL_CALL windowNormalized(css::lang::EventObject const&) override {}
-    void SAL_CALL windowActivated(css::lang::EventObject const&) override {}
-    void SAL_CALL windowDeactivated(css::lang::EventObject const&) override {}
     void SAL_CALL disposing(css::lang::EventObject const&) override {}
 
 private:
-    void end(OUString const& button) {
-        if (!std::exchange(ended_, true))
-            css::awt::AsyncCallback::create(surroundings_.context)->addCallback(this, Any(button));
-    }
-
     Surroundings const surroundings_;
     std::unique_ptr<Dialog> dialog_;
     Answered answered_;
     Reference<css::frame::XDesktop2> const desktop_;
-    bool ended_ = false;
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 #pragma once
 // The window that shows how far hearthcell-archive is.
 
-#include "extension/menu/dialog_parts.hpp"
+#include "extension/menu/dialog_end.hpp"
 
 #include <rtl/ref.hxx>
 
@@ -24,11 +24,9 @@ public:
     void show_last(rtl::OUString const& doing);
 
 private:
-    class Listener;
-
     Surroundings const surroundings_;
     Dialog dialog_;
-    rtl::Reference<Listener> listener_;
+    rtl::Reference<DialogEnd> const end_;
     bool last_ = false;
 };
 
