@@ -46,13 +46,10 @@ bool is_chosen(Dialog const& dialog, std::string_view name) {
 
 std::optional<FolderTask> ask_for_folder_task(Surroundings const& surroundings) {
     Dialog dialog(surroundings, surroundings.title_of(Text::recalculate_folder), width, height);
-    rtl::Reference<PathFields> const fields(new PathFields(dialog, surroundings, "recalculate"));
+    rtl::Reference<PathFields> const fields(new PathFields(dialog, surroundings, "recalculate", Text::name_of_results));
     build(dialog, *fields, surroundings);
     dialog.open(false);
-    fields->listen([&](std::string const& chosen) {
-        if (chosen == "source" && fields->path("results").isEmpty()) // beside it
-            dialog.set("results", "Text", Any(surroundings.say(Text::name_of_results, fields->path("source"))));
-    });
+    fields->listen();
     if (!dialog.execute())
         return std::nullopt;
     OUString collect;

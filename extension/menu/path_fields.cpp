@@ -57,8 +57,8 @@ OUString ask_for_workbook(Surroundings const& surroundings, Text title, OUString
     return path;
 }
 
-PathFields::PathFields(Dialog& shown, Surroundings const& around, std::string button)
-    : dialog_(shown), surroundings_(around), agree_(std::move(button)) {}
+PathFields::PathFields(Dialog& shown, Surroundings const& around, std::string button, Text beside_source)
+    : dialog_(shown), surroundings_(around), agree_(std::move(button)), name_of_results_(beside_source) {}
 
 OUString PathFields::path(std::string const& name) const {
     OUString value;
@@ -76,8 +76,7 @@ void PathFields::add(PathField const& field, Area const& area, OUString const& k
     fields_.push_back(field);
 }
 
-void PathFields::listen(std::function<void(std::string const&)> when_chosen) {
-    chosen_ = std::move(when_chosen);
+void PathFields::listen() {
     for (PathField const& field : fields_) {
         Reference<css::awt::XButton> const choose(dialog_.control("choose " + field.name), UNO_QUERY_THROW);
         choose->setActionCommand(wide(field.name));
@@ -99,8 +98,8 @@ void SAL_CALL PathFields::actionPerformed(css::awt::ActionEvent const& event) {
     if (now.isEmpty())
         return;
     dialog_.set(field->name, "Text", Any(now));
-    if (chosen_)
-        chosen_(field->name);
+    if (field->name == "source" && path("results").isEmpty())
+        dialog_.set("results", "Text", Any(surroundings_.say(name_of_results_, path("source"))));
     look_again();
 }
 

@@ -7,7 +7,6 @@
 #include <com/sun/star/awt/XTextListener.hpp>
 #include <cppuhelper/implbase2.hxx>
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -27,13 +26,13 @@ class PathFields final
 public:
     static constexpr sal_Int32 height = 29; // of one
 
-    /// agree: the name of the button that agrees to the dialog.
-    PathFields(Dialog& dialog, Surroundings const& surroundings, std::string agree);
+    /// agree: the name of the button that agrees to the dialog. name_of_results: what "results" gets, if it is still
+    /// empty, when "source" is chosen.
+    PathFields(Dialog& dialog, Surroundings const& surroundings, std::string agree, Text name_of_results);
 
     /// Its upper edge is the area's.
     void add(PathField const& field, Area const& area, rtl::OUString const& path = {});
-    /// When the dialog has been opened. chosen: called with the name of a field whose path was just chosen.
-    void listen(std::function<void(std::string const&)> chosen = {});
+    void listen(); // when the dialog has been opened
 
     [[nodiscard]] rtl::OUString path(std::string const& name) const;
 
@@ -47,8 +46,8 @@ private:
     Dialog& dialog_;
     Surroundings const& surroundings_;
     std::string const agree_;
+    Text const name_of_results_;
     std::vector<PathField> fields_;
-    std::function<void(std::string const&)> chosen_;
 };
 
 /// Lets a workbook be chosen; its path, or nothing where the user gives it up.

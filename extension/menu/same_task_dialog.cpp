@@ -6,8 +6,6 @@
 
 #include <rtl/ref.hxx>
 
-namespace css = com::sun::star;
-using css::uno::Any;
 using rtl::OUString;
 
 namespace hearthcell::menu {
@@ -17,7 +15,7 @@ std::optional<SameTask> ask_for_same_task(Surroundings const& surroundings, Same
     constexpr sal_Int32 high_as = words + 12 + 3 * PathFields::height + 24;
     Dialog dialog(surroundings, surroundings.title_of(Text::same_in_folder), wide_as, high_as);
     dialog.add_text("words", {edge, 6, inside, words}, surroundings.say(Text::same_words));
-    rtl::Reference<PathFields> const fields(new PathFields(dialog, surroundings, "compare"));
+    rtl::Reference<PathFields> const fields(new PathFields(dialog, surroundings, "compare", Text::name_of_same));
     sal_Int32 y = words + 10;
     for (auto const& [field, path] :
          {std::pair(PathField{"original", Text::original_file, Text::choose_original, PathField::Kind::workbook},
@@ -29,10 +27,7 @@ std::optional<SameTask> ask_for_same_task(Surroundings const& surroundings, Same
     }
     dialog.add_answers("compare", {0, 0, wide_as, high_as}, surroundings.say(Text::compare_now));
     dialog.open(false);
-    fields->listen([&](std::string const& chosen) {
-        if (chosen == "source" && fields->path("results").isEmpty())
-            dialog.set("results", "Text", Any(surroundings.say(Text::name_of_same, fields->path("source"))));
-    });
+    fields->listen();
     if (!dialog.execute())
         return std::nullopt;
     return SameTask{fields->path("original"), fields->path("source"), fields->path("results")};
