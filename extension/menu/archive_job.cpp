@@ -47,10 +47,8 @@ bool read_progress(std::string const& line, Progress& progress) {
 class Job final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
     Job(Surroundings const& around, ArchiveRun to_do, std::unique_ptr<ArchiveProgram> work, AfterRun what_then)
-        : surroundings_(around), run_(std::move(to_do)), program_(std::move(work)), after_(std::move(what_then)),
-          frame_(around.frame) {
-        surroundings_.frame.clear(); // it may be closed meanwhile, and must not be kept from that
-    }
+        : surroundings_(around.without_frame()), run_(std::move(to_do)), program_(std::move(work)),
+          after_(std::move(what_then)), frame_(around.frame) {}
 
     /// In the office's main thread, as all below but follow().
     void start() {

@@ -25,11 +25,6 @@ namespace {
 
 using Model = Reference<css::sheet::XSpreadsheetDocument>;
 
-Surroundings without_frame(Surroundings surroundings) {
-    surroundings.frame.clear(); // it may be closed meanwhile, and must not be kept from that
-    return surroundings;
-}
-
 /// One time that the command is given, from the comparison to the end: kept by whatever it waits for. (The pointer of
 /// the C++ library that shares what it points to would ask for a newer C library than every system has.)
 class SameInFolder final : public cppu::OWeakObject {
@@ -65,7 +60,7 @@ private:
             return {false, surroundings.say(Text::nothing_to_carry, cells_of(surroundings, plan_))};
         chosen_ = plan_.pairs;
         if (!surroundings.unattended)
-            return ask(without_frame(surroundings));
+            return ask(surroundings.without_frame());
         if (!plan_.constants.empty() && !surroundings.confirmed)
             return {false, surroundings.say(Text::not_confirmed)};
         return do_all(surroundings);
@@ -104,7 +99,7 @@ private:
         Answer const answer = open_summary(surroundings, done, end);
         if (end.is_stopped() || end.has_failed())
             return answer;
-        Surroundings const later = without_frame(surroundings);
+        Surroundings const later = surroundings.without_frame();
         ask_beside(later, trial_dialog(later, wide(lines_of_readings(bytes(done.results)))), {all_button, "cancel"},
                    [self = rtl::Reference<SameInFolder>(this), later](std::string const& button, Dialog const&) {
                        return button == all_button ? self->do_all(later) : Answer{};

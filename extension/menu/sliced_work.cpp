@@ -33,9 +33,8 @@ constexpr sal_Int32 whole_bar = 1000;
 class Job final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
     Job(Surroundings const& around, std::unique_ptr<SlicedWork> to_do, WorkTexts what_to_say)
-        : surroundings_(around), texts_(std::move(what_to_say)), work_(std::move(to_do)), frame_(around.frame) {
-        surroundings_.frame.clear(); // it may be closed meanwhile, and must not be kept from that
-    }
+        : surroundings_(around.without_frame()), texts_(std::move(what_to_say)), work_(std::move(to_do)),
+          frame_(around.frame) {}
 
     void start() {
         callbacks_ = css::awt::AsyncCallback::create(surroundings_.context);

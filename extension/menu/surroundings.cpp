@@ -38,6 +38,12 @@ OUString Surroundings::title_of(Text label) const {
     return say(label).replaceAll("~", "").replaceAll(wide("…"), "");
 }
 
+Surroundings Surroundings::without_frame() const {
+    Surroundings result = *this;
+    result.frame.clear();
+    return result;
+}
+
 Language language_of_office(Reference<css::uno::XComponentContext> const& context) {
     css::uno::Sequence<css::uno::Any> arguments(1);
     arguments.getArray()[0] <<= css::beans::PropertyValue(

@@ -29,6 +29,8 @@ struct Surroundings {
     [[nodiscard]] rtl::OUString say(Text which, rtl::OUString const& first, rtl::OUString const& second) const;
     /// A command's label as the title of its dialog: without the mark of its letter and the dots.
     [[nodiscard]] rtl::OUString title_of(Text label) const;
+    /// For what goes on when the command is through: the frame may be closed meanwhile, and must not be kept from that.
+    [[nodiscard]] Surroundings without_frame() const;
 };
 
 /// What a command has to say when it is through.
