@@ -46,13 +46,17 @@ private:
     sal_Int32 y_ = 6;
 };
 
+void let_go_on(Dialog const& dialog, bool confirmed) {
+    for (char const* const button : {few_button, all_button})
+        dialog.set(button, "Enabled", Any(confirmed));
+}
+
 /// Lets nobody go on before the values are confirmed.
 class Confirmation final : public cppu::WeakImplHelper1<css::awt::XItemListener> {
 public:
     explicit Confirmation(Dialog& shown) : dialog_(shown) {}
     void SAL_CALL itemStateChanged(css::awt::ItemEvent const& event) override {
-        for (char const* const button : {few_button, all_button})
-            dialog_.set(button, "Enabled", Any(event.Selected == 1));
+        let_go_on(dialog_, event.Selected == 1);
     }
     void SAL_CALL disposing(css::lang::EventObject const&) override {}
 
@@ -103,8 +107,7 @@ std::unique_ptr<Dialog> plan_dialog(Surroundings const& around, SameTask const& 
     }
     column.buttons({{few_button, Text::few_first}, {all_button, Text::do_all}, {"cancel", Text::cancel}});
     if (!plan.constants.empty()) {
-        for (char const* const button : {few_button, all_button})
-            dialog->set(button, "Enabled", Any(false));
+        let_go_on(*dialog, false);
         Reference<css::awt::XCheckBox>(dialog->control("confirmed"), UNO_QUERY_THROW)
             ->addItemListener(new Confirmation(*dialog));
     }
