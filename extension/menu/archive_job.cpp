@@ -44,9 +44,9 @@ bool read_progress(std::string const& line, Progress& progress) {
     return true;
 }
 
-class Job final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
+class ArchiveJob final : public cppu::WeakImplHelper2<css::awt::XCallback, css::frame::XTerminateListener> {
 public:
-    Job(Surroundings const& around, ArchiveRun to_do, std::unique_ptr<ArchiveProgram> work, AfterRun what_then)
+    ArchiveJob(Surroundings const& around, ArchiveRun to_do, std::unique_ptr<ArchiveProgram> work, AfterRun what_then)
         : surroundings_(around.without_frame()), run_(std::move(to_do)), program_(std::move(work)),
           after_(std::move(what_then)), frame_(around.frame) {}
 
@@ -60,7 +60,7 @@ public:
                 std::make_unique<ProgressDialog>(surroundings_, surroundings_.say(run_.title), run_.results,
                                                  surroundings_.say(Text::looking_for_workbooks), [this] { stop(); });
         // Not waited for: it may wait for the office while the office would wait for it.
-        std::thread([self = rtl::Reference<Job>(this)] { self->follow(); }).detach();
+        std::thread([self = rtl::Reference<ArchiveJob>(this)] { self->follow(); }).detach();
     }
 
     void SAL_CALL notify(Any const& news) override {
@@ -177,7 +177,7 @@ Answer start_archive_job(Surroundings const& surroundings, ArchiveRun const& run
         arguments.insert(arguments.end(), {"--output", bytes(run.results), "--quiet", "--progress-lines"});
         auto program =
             std::make_unique<ArchiveProgram>(archive_program(surroundings), arguments, this_office(surroundings));
-        rtl::Reference<Job>(new Job(surroundings, run, std::move(program), std::move(after)))->start();
+        rtl::Reference<ArchiveJob>(new ArchiveJob(surroundings, run, std::move(program), std::move(after)))->start();
     } catch (std::system_error const& problem) {
         return not_done(surroundings, run, OUString::createFromAscii(problem.what()));
     }

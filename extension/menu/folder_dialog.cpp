@@ -11,29 +11,30 @@ using rtl::OUString;
 namespace hearthcell::menu {
 namespace {
 
-constexpr sal_Int32 width = 270, height = 204, edge = 8, inside = width - 2 * edge;
+constexpr sal_Int32 folder_width = 270, folder_height = 204, folder_edge = 8,
+                    folder_inside = folder_width - 2 * folder_edge;
 
 void build(Dialog& dialog, PathFields& fields, Surroundings const& around) {
     auto const say = [&](Text which) { return around.say(which); };
-    dialog.add_text("words", {edge, 6, inside, 28}, say(Text::originals_stay));
+    dialog.add_text("words", {folder_edge, 6, folder_inside, 28}, say(Text::originals_stay));
     sal_Int32 y = 38;
     for (PathField const& field : {PathField{"source", Text::old_sheets, Text::choose_old_sheets},
                                    PathField{"results", Text::results_folder, Text::choose_results_folder}}) {
-        fields.add(field, {edge, y, inside, PathFields::height});
+        fields.add(field, {folder_edge, y, folder_inside, PathFields::height});
         y += PathFields::height;
     }
-    dialog.add_text("text of copies", {edge, y, inside, 9}, say(Text::what_to_write));
+    dialog.add_text("text of copies", {folder_edge, y, folder_inside, 9}, say(Text::what_to_write));
     y += 10;
     for (auto const& [name, text] : {std::pair("whole", Text::whole_copies), std::pair("shared", Text::shared_copies),
                                      std::pair("none", Text::reports_only)}) {
-        auto const choice = dialog.add("RadioButton", name, {edge + 4, y, inside - 4, 10});
+        auto const choice = dialog.add("RadioButton", name, {folder_edge + 4, y, folder_inside - 4, 10});
         choice->setPropertyValue("Label", Any(say(text)));
         choice->setPropertyValue("State", Any(sal_Int16(std::string_view(name) == "whole" ? 1 : 0)));
         y += 11;
     }
-    dialog.add_text("text of collect", {edge, y + 3, inside, 18}, say(Text::what_to_collect));
-    dialog.add("Edit", "collect", {edge, y + 22, inside, 14});
-    dialog.add_answers("recalculate", {0, 0, width, height}, say(Text::recalculate));
+    dialog.add_text("text of collect", {folder_edge, y + 3, folder_inside, 18}, say(Text::what_to_collect));
+    dialog.add("Edit", "collect", {folder_edge, y + 22, folder_inside, 14});
+    dialog.add_answers("recalculate", {0, 0, folder_width, folder_height}, say(Text::recalculate));
 }
 
 bool is_chosen(Dialog const& dialog, std::string_view name) {
@@ -45,7 +46,7 @@ bool is_chosen(Dialog const& dialog, std::string_view name) {
 } // namespace
 
 std::optional<FolderTask> ask_for_folder_task(Surroundings const& surroundings) {
-    Dialog dialog(surroundings, surroundings.title_of(Text::recalculate_folder), width, height);
+    Dialog dialog(surroundings, surroundings.title_of(Text::recalculate_folder), folder_width, folder_height);
     rtl::Reference<PathFields> const fields(new PathFields(dialog, surroundings, "recalculate", Text::name_of_results));
     build(dialog, *fields, surroundings);
     dialog.open(false);

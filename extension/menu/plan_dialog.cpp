@@ -17,9 +17,9 @@ namespace {
 constexpr sal_Int32 plan_width = 340, plan_edge = 8, plan_inside = plan_width - 2 * plan_edge;
 
 /// Puts parts one below another.
-class Column {
+class PartsBelow {
 public:
-    Column(Dialog& shown, Surroundings const& around) : dialog_(shown), surroundings_(around) {}
+    PartsBelow(Dialog& shown, Surroundings const& around) : dialog_(shown), surroundings_(around) {}
 
     void words(char const* name, OUString const& text, sal_Int32 height) {
         dialog_.add_text(name, next(height, 3), text);
@@ -89,7 +89,7 @@ OUString cells_of(Surroundings const& around, Plan const& plan) {
 std::unique_ptr<Dialog> plan_dialog(Surroundings const& around, SameTask const& task, Plan const& plan,
                                     bool original_changed) {
     auto dialog = std::make_unique<Dialog>(around, around.title_of(Text::same_in_folder), plan_width, plan_width);
-    Column column(*dialog, around);
+    PartsBelow column(*dialog, around);
     column.words("words", around.say(Text::plan_words, task.source, task.results), 37);
     if (original_changed)
         column.words("changed", around.say(Text::original_changed, task.original), 18);
@@ -128,7 +128,7 @@ std::vector<CsvRow> chosen_pairs(Dialog const& dialog, Plan const& plan) {
 
 std::unique_ptr<Dialog> trial_dialog(Surroundings const& around, OUString const& readings) {
     auto dialog = std::make_unique<Dialog>(around, around.title_of(Text::same_in_folder), plan_width, plan_width);
-    Column column(*dialog, around);
+    PartsBelow column(*dialog, around);
     column.words("words", around.say(Text::tried_words), 28);
     if (!readings.isEmpty()) { // none where all is constant
         column.heading("text of readings", Text::values_read);
