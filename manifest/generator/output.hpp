@@ -74,4 +74,7 @@ std::string signature(Function const& function, Language language);
 
 inline constexpr std::string_view service = "hearthcell.Stove";
 
+/// "HEARTHCELL.STOVE.BOILINGPOINT": as files name it in formulas.
+std::string stored_name(Function const& function);
+
 } // namespace hearthcell::generator

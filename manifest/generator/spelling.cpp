@@ -22,6 +22,14 @@ std::string identifier(std::string_view words) {
     return result;
 }
 
+std::string stored_name(Function const& function) {
+    std::string name(service);
+    name.append(".").append(function.stored);
+    for (char& c : name)
+        c = c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c;
+    return name;
+}
+
 bool gives_number(Function const& function) {
     return function.result.measure != Measure::words && function.result.parts.empty() && !function.result.list &&
            !std::holds_alternative<Wordy>(function.kernel);

@@ -6,13 +6,6 @@
 namespace hearthcell::generator::guide {
 namespace {
 
-std::string upper(std::string_view text) {
-    std::string result(text);
-    for (char& c : result)
-        c = c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c;
-    return result;
-}
-
 std::string stored_argument(Cell const& cell, Readings::Cells const& cells, std::string_view sheet) {
     switch (cell.kind) {
     case CellKind::omitted:
@@ -59,7 +52,7 @@ int type_of(Error error) {
 } // namespace
 
 Call call_of(Function const& function, Example const& example, Readings& readings, Language language) {
-    Call call{upper(service) + "." + upper(function.stored) + "(", "STOVE." + std::string(function.name) + "("};
+    Call call{stored_name(function) + "(", "STOVE." + std::string(function.name) + "("};
     bool first = true;
     for (Cell const& cell : example.arguments) {
         Readings::Cells cells;

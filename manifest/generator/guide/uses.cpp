@@ -3,7 +3,6 @@
 #include "manifest/generator/guide/words.hpp"
 #include "manifest/generator/output.hpp"
 
-#include <algorithm>
 #include <stdexcept>
 
 namespace hearthcell::generator::guide {
@@ -11,13 +10,6 @@ namespace {
 
 constexpr int columns_of_uses = 5; // what, how it is written, its value, its unit, what goes where
 constexpr char value_column = 'C', pair_column = 'D';
-
-std::string upper_letters(std::string_view text) {
-    std::string result(text);
-    std::ranges::transform(result, result.begin(),
-                           [](char c) { return c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c; });
-    return result;
-}
 
 /// "{2}" or "{2:7}" or "{2:7'}" without its braces, as people type it or as files hold it.
 std::string cells_of(std::string_view lines, int row_above, bool as_stored) {
@@ -57,7 +49,7 @@ std::string with_stored_names(std::string formula) {
         Function const* const function = find_function(formula.substr(name, end - name));
         if (function == nullptr)
             throw std::logic_error("a table of the guide uses an unknown function: " + formula);
-        std::string const stored = upper_letters(service) + "." + upper_letters(function->stored);
+        std::string const stored = stored_name(*function);
         formula.replace(at, end - at, stored);
         at += stored.size();
     }
