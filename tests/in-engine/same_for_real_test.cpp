@@ -4,10 +4,10 @@
 #include "program_on_path.hpp"
 
 #include "extension/office/process.hpp"
+#include "tests/support/content.hpp"
 
 #include <algorithm>
 #include <chrono>
-#include <fstream>
 
 namespace hearthcell::tests {
 
@@ -17,10 +17,7 @@ class SameForReal : public OldSheets {
 protected:
     SameForReal() { make_old_sheet(office_with_package(), sheets / "2021" / "fourth.xls", 2600); }
 
-    [[nodiscard]] std::string report(char const* name) const {
-        std::ifstream in(results / name);
-        return {std::istreambuf_iterator<char>(in), {}};
-    }
+    [[nodiscard]] std::string report(char const* name) const { return content(results / name); }
 
     ProgramOnPath const program{folder / "program"};
     Office office{{.package = package()}};

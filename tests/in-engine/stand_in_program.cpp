@@ -1,5 +1,7 @@
 #include "stand_in_program.hpp"
 
+#include "tests/support/content.hpp"
+
 #include <fstream>
 
 namespace hearthcell::tests {
@@ -50,8 +52,7 @@ void StandInProgram::write(std::string const& file, std::string const& text) con
 }
 
 std::string StandInProgram::asked() const {
-    std::ifstream in(folder_ / "asked");
-    return {std::istreambuf_iterator<char>(in), {}};
+    return content(folder_ / "asked");
 }
 
 } // namespace hearthcell::tests

@@ -3,11 +3,10 @@
 #include "old_sheets.hpp"
 
 #include "extension/office/text.hpp"
+#include "tests/support/content.hpp"
 
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
-
-#include <fstream>
 
 namespace hearthcell::tests {
 
@@ -18,11 +17,6 @@ using css::uno::UNO_QUERY_THROW;
 namespace {
 
 class StartFromOldSheet : public OldSheets {};
-
-std::string bytes_of(std::filesystem::path const& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 bool is_modified(Reference<css::frame::XModel> const& document) {
     return Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->isModified();
@@ -49,14 +43,14 @@ TEST_F(StartFromOldSheet, RemembersItInEveryFormatAndLeavesTheOriginalAsItIs) {
     for (std::string const from : {".ods", ".fods", ".xlsx", ".xls"}) {
         std::filesystem::path const old_sheet = folder / ("an old sheet" + from);
         make_old_sheet(office_with_package(), old_sheet, 700);
-        std::string const before = bytes_of(old_sheet);
+        std::string const before = content(old_sheet);
         for (std::string const to : {".ods", ".xlsx", ".xls"}) {
             std::filesystem::path const saved = folder / ("saved" + to);
             auto const copy = start_from(office_with_package(), old_sheet);
             first_sheet(copy).formula("D4", "=STOVE.BOILINGPOINT(B3)");
             save_as(copy, saved);
             close(copy);
-            EXPECT_EQ(bytes_of(old_sheet), before);
+            EXPECT_EQ(content(old_sheet), before);
             Document const opened = Document::open(office_with_package(), saved);
             EXPECT_EQ(remembered_original(opened.model()), old_sheet.string()) << from << " " << to;
             EXPECT_GT(number(opened.sheet(0).value("D4")), 97) << from << " " << to;
