@@ -4,7 +4,6 @@
 #include "commands.hpp"
 #include "open_dialogs.hpp"
 
-#include "extension/menu/texts.hpp"
 #include "extension/office/file_url.hpp"
 #include "extension/office/text.hpp"
 
@@ -122,10 +121,10 @@ TEST_F(CheckCommand, StopsWhenItIsToldAndLeavesNothing) {
     saved->sheet(0).fill_down("A6:D60000");
     modifiable()->setModified(false);
     auto const before = untitled_documents(office_with_package());
-    std::string const title(menu::text(menu::Text::checking, Language::english));
+    std::string const title = english(menu::Text::checking);
     said = command(office_with_package(), *saved, "check-this-workbook", {}, {}, Attended::yes);
     EXPECT_EQ(said.state, Said::State::done) << said.words;
-    press(office_with_package(), title, std::string(menu::text(menu::Text::cancel, Language::english)));
+    press(office_with_package(), title, english(menu::Text::cancel));
     expect_gone(office_with_package(), title);
     EXPECT_EQ(untitled_documents(office_with_package()), before);
     EXPECT_FALSE(modifiable()->isModified());

@@ -99,6 +99,10 @@ template <class Holds> bool eventually(Office& office, Holds holds) {
 
 } // namespace
 
+std::string english(menu::Text which) {
+    return std::string(menu::text(which, Language::english));
+}
+
 void press(Office& office, std::string const& title, std::string const& button) {
     if (!eventually(office, [&] { return press_now(office, title, button); }))
         throw std::runtime_error("no dialog '" + title + "' has a button " + button);

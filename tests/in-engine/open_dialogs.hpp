@@ -4,7 +4,12 @@
 
 #include "calc.hpp"
 
+#include "extension/menu/texts.hpp"
+
 namespace hearthcell::tests {
+
+/// A text of the menu in an office that speaks English, as those of the tests do.
+std::string english(menu::Text which);
 
 /// Waits until there is a dialog whose title begins like this, and presses its button. Throws where none comes within
 /// the time that a slow machine needs.

@@ -4,8 +4,6 @@
 #include "open_dialogs.hpp"
 #include "stand_in_program.hpp"
 
-#include "extension/menu/texts.hpp"
-
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
@@ -22,10 +20,6 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 
 namespace {
-
-std::string english(menu::Text text) {
-    return std::string(menu::text(text, Language::english));
-}
 
 /// A document that was started from an old sheet, and has a function of ours.
 class SameInFolder : public OldSheets {

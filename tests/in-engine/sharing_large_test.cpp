@@ -87,10 +87,6 @@ protected:
     }
 };
 
-std::string said(menu::Text which) {
-    return std::string(menu::text(which, Language::english));
-}
-
 } // namespace
 
 TEST_F(LargeCopyForSharing, TakesTimeInStepWithTheNumberOfFormulas) {
@@ -112,8 +108,8 @@ TEST_F(LargeCopyForSharing, LeavesNothingWhenItIsStopped) {
     Said const started = command(office_with_package(), document, "copy-for-sharing", copy, {}, Attended::yes);
     EXPECT_EQ(started.state, Said::State::done) << started.words;
     wait_for_hidden_copy(open_before);
-    press(office_with_package(), said(menu::Text::copying), said(menu::Text::cancel));
-    expect_gone(office_with_package(), said(menu::Text::copying));
+    press(office_with_package(), english(menu::Text::copying), english(menu::Text::cancel));
+    expect_gone(office_with_package(), english(menu::Text::copying));
 
     EXPECT_FALSE(std::filesystem::exists(copy));
     EXPECT_EQ(files_beyond(files_before), std::vector<std::filesystem::path>());
@@ -128,7 +124,7 @@ TEST_F(LargeCopyForSharing, IsMadeBesideTheOfficeWhereSomebodyAttends) {
     fill(3000);
     command(office_with_package(), document, "copy-for-sharing", copy, {}, Attended::yes);
     document.sheet(0).number("E1", 1); // the office is there for others meanwhile
-    expect_gone(office_with_package(), said(menu::Text::copying));
+    expect_gone(office_with_package(), english(menu::Text::copying));
     Document const shared = received();
     expect_same(shared.sheet(0).values("A1:C3000"), sheet.values("A1:C3000"));
     EXPECT_EQ(comments(shared, 0).size(), 1U);
@@ -141,7 +137,7 @@ TEST_F(LargeCopyForSharing, IsMadeAlsoWhereTheDocumentIsClosedMeanwhile) {
     command(office_with_package(), document, "copy-for-sharing", copy, {}, Attended::yes);
     wait_for_hidden_copy(open_before);
     document.close();
-    expect_gone(office_with_package(), said(menu::Text::copying));
+    expect_gone(office_with_package(), english(menu::Text::copying));
     expect_same(received().sheet(0).values("B19000:C20000"), before);
 }
 
