@@ -32,6 +32,19 @@ Said::State state_of(css::frame::DispatchResultEvent const& result) {
     return result.State == css::frame::DispatchResultState::FAILURE ? Said::State::failed : Said::State::given_up;
 }
 
+template <class Holds>
+std::vector<Reference<css::frame::XModel>> open_documents_where(Office& office, Holds const& holds) {
+    return office::asking("looking for open documents", [&] {
+        std::vector<Reference<css::frame::XModel>> found;
+        auto const open = office.desktop()->getComponents()->createEnumeration();
+        while (open->hasMoreElements())
+            if (Reference<css::frame::XModel> const model(open->nextElement(), css::uno::UNO_QUERY);
+                model.is() && holds(model->getURL()))
+                found.push_back(model);
+        return found;
+    });
+}
+
 } // namespace
 
 Said command(Office& office, Document const& document, std::string const& name, std::filesystem::path const& target,
@@ -68,27 +81,13 @@ Said command(Office& office, Reference<css::frame::XModel> const& model, std::st
 }
 
 std::vector<Reference<css::frame::XModel>> untitled_documents(Office& office) {
-    return office::asking("looking for new documents", [&] {
-        std::vector<Reference<css::frame::XModel>> found;
-        auto const open = office.desktop()->getComponents()->createEnumeration();
-        while (open->hasMoreElements())
-            if (Reference<css::frame::XModel> const model(open->nextElement(), css::uno::UNO_QUERY);
-                model.is() && model->getURL().isEmpty())
-                found.push_back(model);
-        return found;
-    });
+    return open_documents_where(office, [](rtl::OUString const& address) { return address.isEmpty(); });
 }
 
 Reference<css::frame::XModel> open_document(Office& office, std::filesystem::path const& file) {
-    return office::asking("looking for an open document", [&] {
-        Reference<css::frame::XModel> found;
-        auto const all = office.desktop()->getComponents()->createEnumeration();
-        while (all->hasMoreElements())
-            if (Reference<css::frame::XModel> const model(all->nextElement(), css::uno::UNO_QUERY);
-                model.is() && model->getURL() == office::file_url(file))
-                found = model;
-        return found;
-    });
+    rtl::OUString const wanted = office::file_url(file);
+    auto const found = open_documents_where(office, [&](rtl::OUString const& address) { return address == wanted; });
+    return found.empty() ? Reference<css::frame::XModel>() : found.back();
 }
 
 Sheet first_sheet(Reference<css::frame::XModel> const& document) {
