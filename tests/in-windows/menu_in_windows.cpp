@@ -17,6 +17,11 @@ std::string label(menu::Text which, Language language) {
     return text;
 }
 
+std::string title_of(menu::Text command, Language language) {
+    std::string const words = label(command, language);
+    return words.substr(0, words.find("…"));
+}
+
 std::string name_of(testing::TestParamInfo<Language> const& language) {
     constexpr char const* names[] = {"English", "French", "Spanish", "Swahili"};
     return names[std::size_t(language.param)];

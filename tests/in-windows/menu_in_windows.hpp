@@ -16,6 +16,9 @@ namespace hearthcell::tests {
 /// A text of the menu as it is shown, without the sign before the letter that it is chosen by.
 std::string label(menu::Text which, Language language);
 
+/// A command's label as the title of its dialog: without the dots, too.
+std::string title_of(menu::Text command, Language language);
+
 std::string name_of(testing::TestParamInfo<Language> const& language);
 
 class MenuInWindows : public testing::TestWithParam<Language> {

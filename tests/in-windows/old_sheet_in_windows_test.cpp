@@ -27,12 +27,6 @@ protected:
 
     [[nodiscard]] std::string said(menu::Text which) const { return label(which, language); }
 
-    /// The dialogs of the second command are named as it is, without the dots.
-    [[nodiscard]] std::string title() const {
-        std::string const command = said(menu::Text::same_in_folder);
-        return command.substr(0, command.find("…"));
-    }
-
     /// Chooses the first command and the old sheet, and types a function beside the old formula; gives the title of the
     /// window that comes.
     std::string start() {
@@ -63,7 +57,7 @@ protected:
 
     /// Fills the dialog of the second command in and goes on.
     void fill_in() {
-        auto const dialog = screen.window(title(), said(menu::Text::compare_now));
+        auto const dialog = screen.window(title, said(menu::Text::compare_now));
         ASSERT_TRUE(dialog);
         auto const edits = dialog->of_role(role::TEXT);
         ASSERT_EQ(edits.size(), 3U);
@@ -71,10 +65,11 @@ protected:
         screen.type(sheets);
         screen.click(edits[2]);
         screen.type(results);
-        picture(title());
+        picture(title);
         screen.click(*dialog->find(said(menu::Text::compare_now)));
     }
 
+    std::string const title = title_of(menu::Text::same_in_folder, language); // of the second command's dialogs
     std::filesystem::path const sheets = office.folder() / "old", original = sheets / "stove.ods",
                                 results = office.folder() / "new";
 };
@@ -86,7 +81,7 @@ TEST_P(OldSheetInWindows, IsStartedFromAndTheSameIsDoneInAFolder) {
     choose(start(), menu::Text::same_in_folder);
     fill_in();
 
-    auto const plan = screen.window(title(), said(menu::Text::few_first));
+    auto const plan = screen.window(title, said(menu::Text::few_first));
     ASSERT_TRUE(plan);
     picture("plan");
     screen.click(*plan->find(said(menu::Text::few_first))); // nothing happens as long as the values are not confirmed
@@ -97,7 +92,7 @@ TEST_P(OldSheetInWindows, IsStartedFromAndTheSameIsDoneInAFolder) {
     EXPECT_FALSE(std::filesystem::exists(results));
     screen.click(*plan->find(said(menu::Text::few_first)));
     EXPECT_TRUE(screen.window("summary.ods"));
-    auto const trial = screen.window(title(), said(menu::Text::do_all));
+    auto const trial = screen.window(title, said(menu::Text::do_all));
     ASSERT_TRUE(trial);
     picture("trial");
     screen.click(*trial->find(said(menu::Text::do_all)));
@@ -117,9 +112,9 @@ TEST_P(OldSheetInWindows, IsRefusedWhereItsOriginalWasMoved) {
     fill_in();
     std::string const words = answer("Hearthcell");
     EXPECT_NE(words.find(original.string()), std::string::npos) << words;
-    auto const again = screen.window(title(), said(menu::Text::compare_now)); // with what was typed
+    auto const again = screen.window(title, said(menu::Text::compare_now)); // with what was typed
     ASSERT_TRUE(again);
-    answer(title(), said(menu::Text::cancel));
+    answer(title, said(menu::Text::cancel));
     EXPECT_FALSE(std::filesystem::exists(results));
 }
 

@@ -8,18 +8,14 @@ namespace {
 
 class RecalculateInWindows : public MenuInWindows {
 protected:
-    /// The dialog that asks for folders: named as the command, without the dots.
-    [[nodiscard]] std::string folder_title() const {
-        std::string const command = label(menu::Text::recalculate_folder, language);
-        return command.substr(0, command.find("…"));
-    }
+    std::string const folder_title = title_of(menu::Text::recalculate_folder, language); // of the dialog that asks
 
     /// Fills that dialog in and starts.
     void recalculate(std::string const& window, std::filesystem::path const& sheets,
                      std::filesystem::path const& results) {
         choose(window, menu::Text::recalculate_folder);
         std::string const start = label(menu::Text::recalculate, language);
-        auto const dialog = screen.window(folder_title(), start);
+        auto const dialog = screen.window(folder_title, start);
         ASSERT_TRUE(dialog) << "no dialog came";
         auto const edits = dialog->of_role(role::TEXT);
         ASSERT_EQ(edits.size(), 3U);
@@ -31,9 +27,9 @@ protected:
         screen.type(results);
         screen.click(edits[2]);
         screen.type("efficiency,boil_time");
-        picture(folder_title());
+        picture(folder_title);
         screen.click(*dialog->find(start));
-        EXPECT_TRUE(screen.is_gone(folder_title()));
+        EXPECT_TRUE(screen.is_gone(folder_title));
     }
 };
 
@@ -76,11 +72,11 @@ TEST_P(RecalculateInWindows, SaysWhyAFolderCannotBeRecalculatedAndLetsFoldersBeC
 
     choose("Untitled 1", menu::Text::recalculate_folder);
     std::string const choose_folder = label(menu::Text::choose_folder, language);
-    auto const dialog = screen.window(folder_title(), choose_folder);
+    auto const dialog = screen.window(folder_title, choose_folder);
     ASSERT_TRUE(dialog);
     screen.click(*dialog->find(choose_folder));
     answer(label(menu::Text::choose_old_sheets, language), "Cancel");
-    answer(folder_title(), label(menu::Text::cancel, language));
+    answer(folder_title, label(menu::Text::cancel, language));
 }
 
 INSTANTIATE_TEST_SUITE_P(In, RecalculateInWindows, testing::ValuesIn(languages), name_of);
