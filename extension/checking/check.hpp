@@ -26,6 +26,9 @@ public:
     /// When all is done.
     [[nodiscard]] Result const& result() const { return result_; }
 
+    /// What another process keeps until the document is closed.
+    [[nodiscard]] sharing::Held const& held() const { return contents_.held; }
+
 private:
     enum class Step { read, find, copy, ask, ask_alone, judge, none };
 

@@ -47,7 +47,7 @@ public:
             return std::move(contents_);
         }
         read_settings();
-        contents_.rules = read_rules(document_, contents_.defined);
+        contents_.rules = read_rules(document_, contents_.defined, contents_.held);
         return std::move(contents_);
     }
 

@@ -34,7 +34,8 @@ struct Contents {
     std::map<Place, Content> cells; // sheet by sheet, row by row
     std::vector<Rule> rules;
     std::vector<std::pair<std::string, com::sun::star::uno::Any>> settings; // of how formulas are worked out
-    bool too_large = false;                                                 // then nothing else is there
+    sharing::Held held;
+    bool too_large = false; // then nothing else is there
 
     [[nodiscard]] Content const* at(Place const& place) const {
         auto const found = cells.find(place);

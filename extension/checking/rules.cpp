@@ -10,7 +10,6 @@
 #include <com/sun/star/sheet/XCellFormatRangesSupplier.hpp>
 #include <com/sun/star/sheet/XConditionEntry.hpp>
 #include <com/sun/star/sheet/XConditionalFormat.hpp>
-#include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
@@ -40,10 +39,9 @@ Place first_of(css::uno::Sequence<css::table::CellRangeAddress> const& ranges) {
     return ranges.hasElements() ? Place{ranges[0].Sheet, ranges[0].StartRow, ranges[0].StartColumn} : Place{};
 }
 
-void add_conditional_formats(std::vector<Rule>& rules, Reference<css::sheet::XSpreadsheet> const& sheet) {
-    Reference<css::sheet::XConditionalFormats> const formats(
-        Reference<XPropertySet>(sheet, UNO_QUERY_THROW)->getPropertyValue("ConditionalFormats"), UNO_QUERY_THROW);
-    for (auto const& format : formats->getConditionalFormats()) {
+void add_conditional_formats(std::vector<Rule>& rules, Reference<css::sheet::XSpreadsheet> const& sheet,
+                             sharing::Held& held) {
+    for (auto const& format : sharing::conditional_formats_of(sheet, held)->getConditionalFormats()) {
         Reference<css::sheet::XSheetCellRanges> const covered(
             Reference<XPropertySet>(format, UNO_QUERY_THROW)->getPropertyValue("Range"), UNO_QUERY_THROW);
         auto const ranges = covered->getRangeAddresses();
@@ -83,12 +81,12 @@ void add_validity(std::vector<Rule>& rules, Reference<css::sheet::XSpreadsheet> 
 } // namespace
 
 std::vector<Rule> read_rules(Reference<css::sheet::XSpreadsheetDocument> const& document,
-                             sharing::Defined const& defined) {
+                             sharing::Defined const& defined, sharing::Held& held) {
     std::vector<Rule> rules;
     for (formulas::Definition const& name : defined.names)
         add(rules, {Rule::Kind::name, name.name, name.seen_from, name.seen_from, name.content});
     for (auto const& sheet : sharing::sheets_of(document)) {
-        add_conditional_formats(rules, sheet);
+        add_conditional_formats(rules, sheet, held);
         add_validity(rules, sheet);
     }
     return rules;

@@ -2,6 +2,7 @@
 // Formulas outside of cells: of names, conditional formats and validity rules.
 
 #include "extension/formulas/place.hpp"
+#include "extension/sharing/conditional_formats.hpp"
 #include "extension/sharing/defined.hpp"
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
@@ -26,6 +27,6 @@ struct Rule {
 /// Those that call a function of ours.
 std::vector<Rule>
 read_rules(com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& document,
-           sharing::Defined const& defined);
+           sharing::Defined const& defined, sharing::Held& held);
 
 } // namespace hearthcell::checking

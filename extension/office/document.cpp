@@ -85,7 +85,7 @@ Document::Document(Reference<css::lang::XComponent> const& loaded) : model_(load
 }
 
 // The SDK's references do not move: a default would leave both closing the document.
-Document::Document(Document&& other) noexcept : model_(other.model_) {
+Document::Document(Document&& other) noexcept : held_(std::move(other.held_)), model_(other.model_) {
     other.model_.clear();
 }
 
@@ -112,12 +112,12 @@ void Document::close() {
         return;
     asking("closing a document", [&] { Reference<css::util::XCloseable>(model_, UNO_QUERY_THROW)->close(true); });
     model_.clear();
+    held_.clear();
 }
 
 void Document::follow_typing(bool at_once) const {
-    asking("switching automatic calculation", [&] {
-        Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->enableAutomaticCalculation(at_once);
-    });
+    asking("switching automatic calculation",
+           [&] { Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->enableAutomaticCalculation(at_once); });
 }
 
 void Document::recalculate() {
@@ -155,6 +155,10 @@ Sheet Document::sheet(std::string const& name) const {
     return asking("looking for sheet " + name, [&] {
         return Sheet(Reference<css::sheet::XSpreadsheet>(model_->getSheets()->getByName(wide(name)), UNO_QUERY_THROW));
     });
+}
+
+void Document::hold(std::vector<Reference<css::uno::XInterface>> const& objects) const {
+    held_.insert(held_.end(), objects.begin(), objects.end());
 }
 
 Reference<css::sheet::XSpreadsheetDocument> const& Document::model() const {

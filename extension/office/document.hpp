@@ -47,7 +47,7 @@ public:
     Document(Document const&) = delete;
     Document& operator=(Document const&) = delete;
 
-    void recalculate(); // every formula, whether Calc thinks it needs it or not
+    void recalculate();                     // every formula, whether Calc thinks it needs it or not
     void follow_typing(bool at_once) const; // formulas, what is typed: many cells are typed faster without
     /// A copy in the format that the file's name ends with: .ods .ots .fods .xlsx .xls .csv .pdf
     void save(std::filesystem::path const& file);
@@ -61,12 +61,16 @@ public:
     /// constants are left out.
     [[nodiscard]] std::vector<NamedBlock> named_blocks() const;
 
+    /// Lets go of them only when the document is closed.
+    void hold(std::vector<com::sun::star::uno::Reference<com::sun::star::uno::XInterface>> const& objects) const;
+
     /// For what has no helper here.
     [[nodiscard]] com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> const& model() const;
 
 private:
     explicit Document(com::sun::star::uno::Reference<com::sun::star::lang::XComponent> const& loaded);
 
+    mutable std::vector<com::sun::star::uno::Reference<com::sun::star::uno::XInterface>> held_; // goes after the model
     com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> model_;
 };
 

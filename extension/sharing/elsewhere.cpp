@@ -7,7 +7,6 @@
 #include <com/sun/star/sheet/ConditionEntryType.hpp>
 #include <com/sun/star/sheet/XCellFormatRangesSupplier.hpp>
 #include <com/sun/star/sheet/XConditionEntry.hpp>
-#include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 
@@ -62,10 +61,7 @@ private:
     }
 
     void replace_in_conditional_formats(std::size_t sheet) {
-        Reference<XPropertySet> const properties(sheets_[sheet], UNO_QUERY_THROW);
-        Reference<css::sheet::XConditionalFormats> const formats(properties->getPropertyValue("ConditionalFormats"),
-                                                                 UNO_QUERY_THROW);
-        for (auto const& format : formats->getConditionalFormats()) {
+        for (auto const& format : conditional_formats_of(sheets_[sheet], result_.held)->getConditionalFormats()) {
             Reference<css::container::XIndexAccess> const rules(format, UNO_QUERY_THROW);
             for (sal_Int32 index = 0; index < rules->getCount(); ++index) {
                 Reference<css::sheet::XConditionEntry> const rule(rules->getByIndex(index), UNO_QUERY_THROW);

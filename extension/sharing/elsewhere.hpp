@@ -1,6 +1,8 @@
 #pragma once
 // Formulas in names, conditional formats and validity rules, in a copy for sharing.
 
+#include "extension/sharing/conditional_formats.hpp"
+
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
 namespace hearthcell::sharing {
@@ -9,6 +11,7 @@ namespace hearthcell::sharing {
 struct Elsewhere {
     sal_Int32 replaced = 0; // names and rules that do without us now
     sal_Int32 left = 0;     // that do not, since their value depends on the cell that they are used in
+    Held held;
 };
 
 /// Puts values in their place, wherever one value is right for all cells. For a document that calculates by itself and

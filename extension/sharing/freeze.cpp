@@ -106,7 +106,9 @@ void Freezing::plan_replacement() {
 
 void Freezing::finish() {
     calculation_.reset();
-    result_.left = replace_elsewhere(document_).left; // after the cells: worked out from what they show
+    Elsewhere elsewhere = replace_elsewhere(document_); // after the cells: worked out from what they show
+    result_.left = elsewhere.left;
+    result_.held = std::move(elsewhere.held);
     unprotected_.clear();
 }
 

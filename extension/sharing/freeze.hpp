@@ -1,6 +1,7 @@
 #pragma once
 // Makes an open workbook one for people without Hearthcell.
 
+#include "extension/sharing/conditional_formats.hpp"
 #include "extension/sharing/replacement.hpp"
 #include "extension/sharing/writable.hpp"
 
@@ -18,6 +19,7 @@ struct Frozen {
     sal_Int32 formulas = 0;     // of cells, replaced
     sal_Int32 left = 0;         // names, conditional formats and validity rules that still need Hearthcell
     rtl::OUString locked_sheet; // protected by a password and with formulas of ours: then nothing was replaced
+    Held held;
 };
 
 /// What all formulas that need us show at one moment, sheet by sheet. Changes nothing, and has nothing recalculated: a

@@ -9,6 +9,7 @@ checking::Result checked(Document const& document, Language language, std::vecto
         checking::Check check(office_with_package().context(), document.model(), language, selection);
         while (check.go_on())
             ;
+        document.hold(check.held());
         return check.result();
     });
 }

@@ -1,6 +1,7 @@
 #include "rules.hpp"
 
 #include "extension/office/text.hpp"
+#include "extension/sharing/conditional_formats.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
@@ -10,7 +11,6 @@
 #include <com/sun/star/sheet/ValidationType.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XConditionalFormat.hpp>
-#include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
@@ -31,8 +31,10 @@ Reference<css::sheet::XSpreadsheet> first_sheet(Document const& document) {
 }
 
 Reference<css::sheet::XConditionalFormats> formats(Document const& document) {
-    return {Reference<XPropertySet>(first_sheet(document), UNO_QUERY_THROW)->getPropertyValue("ConditionalFormats"),
-            UNO_QUERY_THROW};
+    sharing::Held held;
+    auto const all = sharing::conditional_formats_of(first_sheet(document), held);
+    document.hold(held);
+    return all;
 }
 
 Reference<XPropertySet> cells(Document const& document, std::string const& range) {

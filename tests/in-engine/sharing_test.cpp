@@ -120,6 +120,7 @@ TEST_F(CopyForSharing, IsAlsoMadeFromAnotherProcess) {
     auto const before = sheet.values("A1:D2");
     auto const shown = sheet.shown_rows("A1:D2");
     sharing::Frozen const frozen = sharing::freeze(document.model(), office::wide(edition));
+    document.hold(frozen.held);
     EXPECT_EQ(frozen.formulas, 7);
     EXPECT_TRUE(frozen.locked_sheet.isEmpty());
     EXPECT_EQ(sheet.values("A1:D2"), before);

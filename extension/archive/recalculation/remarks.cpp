@@ -28,6 +28,7 @@ checking::Result checked(office::Office& office, office::Document const& workboo
     checking::Check check(office.context(), workbook.model(), Language::english, selection);
     while (check.go_on())
         ;
+    workbook.hold(check.held());
     return check.result();
 }
 

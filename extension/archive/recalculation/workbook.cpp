@@ -84,6 +84,7 @@ void save(Document& workbook, std::filesystem::path const& file) {
 void replace_by_values(Document const& workbook, std::string const& edition, std::vector<Problem>& problems) {
     sharing::Frozen const frozen = office::asking(
         "replacing formulas by values", [&] { return sharing::freeze(workbook.model(), office::wide(edition)); });
+    workbook.hold(frozen.held);
     if (!frozen.locked_sheet.isEmpty())
         throw Trouble(Reason::locked_sheet, office::narrow(frozen.locked_sheet));
     if (frozen.left > 0)
