@@ -1,6 +1,7 @@
 #include "manifest/workbook/package.hpp"
 
 #include "manifest/pack/zip_file.hpp"
+#include "manifest/workbook/thumbnail.hpp"
 #include "manifest/workbook/trouble.hpp"
 
 #include <array>
@@ -114,10 +115,13 @@ void write_package(pugi::xml_document const& flat, std::filesystem::path const& 
     if (!root.select_nodes(".//office:binary-data").empty())
         throw Trouble("pictures within the document are not provided for: leave them out");
 
-    std::string const type = type_of(root) + (file.extension() == ".ots" ? "-template" : "");
+    bool const is_template = file.extension() == ".ots";
+    std::string const type = type_of(root) + (is_template ? "-template" : "");
     std::vector<Part> parts;
     take_out_objects(root, parts);
     add_streams(root, root, "", parts);
+    if (is_template)
+        parts.push_back({"Thumbnails/thumbnail.png", "image/png", thumbnail(root)});
 
     std::vector<Part> entries{{"mimetype", "", type}};
     entries.insert(entries.end(), parts.begin(), parts.end());
