@@ -109,10 +109,10 @@ void demonstrate(office::Office& office, std::filesystem::path const& source, st
     std::cout << "\n";
 }
 
-/// "Hearthcell (fr)" → fr
+/// "Hearthcell (français)" → français
 std::string language_of(std::string const& group) {
     auto const opening = group.find('(');
-    return opening == std::string::npos ? "en" : group.substr(opening + 1, group.find(')') - opening - 1);
+    return opening == std::string::npos ? "" : group.substr(opening + 1, group.find(')') - opening - 1);
 }
 
 void list_templates(office::Office& office) {
@@ -122,9 +122,9 @@ void list_templates(office::Office& office) {
         row.resize(3);
         row[0] = offered.file;
         std::string const language = language_of(offered.group);
-        if (language == "en")
+        if (language == "English")
             row[1] = offered.title;
-        row[2] += (row[2].empty() ? "" : " ") + language;
+        row[2] += (row[2].empty() ? "" : ", ") + language;
     }
     if (rows.empty())
         throw std::runtime_error("LibreOffice offers no template of the package");

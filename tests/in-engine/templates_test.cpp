@@ -126,8 +126,8 @@ TEST(Templates, AreOfferedByTheTemplateManagerInAGroupForEachLanguage) {
     std::vector<std::string> offered, built;
     for (office::OfferedTemplate const& entry : office::offered_templates(office_with_package(), "Hearthcell"))
         offered.push_back(entry.group + "/" + entry.file);
-    for (std::string_view const language : template_languages) {
-        std::string const group = language == "en" ? "Hearthcell" : "Hearthcell (" + std::string(language) + ")";
+    for (std::string const language : {"English", "français", "español", "Kiswahili"}) {
+        std::string const group = "Hearthcell (" + language + ")";
         for (std::string const& name : template_names())
             built.push_back(group + "/" + name);
         built.push_back(group + "/function-guide");
