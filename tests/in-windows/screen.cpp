@@ -107,11 +107,12 @@ std::vector<Window> Screen::windows(std::string const& title) const {
             Reference<accessibility::XAccessibleContext> context;
             if (top.is())
                 context = top->getAccessibleContext();
-            if (!context.is() || !office::narrow(context->getAccessibleName()).starts_with(title))
+            if (!context.is())
+                continue;
+            Window window{office::narrow(context->getAccessibleName()), {}};
+            if (!window.title.starts_with(title))
                 continue; // not looked into: a sheet's window has hundreds of parts
-            Window window;
             collect(top, 0, window.elements);
-            window.title = window.elements.front().name;
             found.push_back(window);
         } catch (css::uno::Exception const&) { // it closed while we looked
             if (!office.alive())
