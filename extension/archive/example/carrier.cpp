@@ -110,18 +110,14 @@ Carrier::Found Carrier::in_one_piece(int old_sheet, int sheet, formulas::Block c
 /// What a range reaches up to must be named as it is there: else a row or column was put in at its end.
 bool Carrier::has_same_borders(int old_sheet, int sheet, formulas::Block const& block, Where const& by) const {
     LabelledSheet const &before = old_.sheet(old_sheet), &now = target_.sheet(sheet);
-    auto const is_same = [](std::optional<LabelledSheet::Named> const& one,
-                            std::optional<LabelledSheet::Named> const& other) {
-        return one.has_value() == other.has_value() && (!one || one->key == other->key);
-    };
     if (block.top < block.bottom)
         for (int const row : {block.top - 1, block.bottom + 1})
-            if (!is_same(before.to_the_left({row, block.left}),
-                         now.to_the_left({row + by.first, block.left + by.second})))
+            if (!is_same_word(before.to_the_left({row, block.left}),
+                              now.to_the_left({row + by.first, block.left + by.second})))
                 return false;
     if (block.left < block.right)
         for (int const column : {block.left - 1, block.right + 1})
-            if (!is_same(before.above({block.top, column}), now.above({block.top + by.first, column + by.second})))
+            if (!is_same_word(before.above({block.top, column}), now.above({block.top + by.first, column + by.second})))
                 return false;
     return true;
 }

@@ -18,10 +18,7 @@ std::variant<Where, Refused> Correspondence::place_of(LabelledSheet::Named const
     auto const &before = old_.places(label.key), &now = target_.places(label.key);
     if (before == now) {
         // Of a word in several sections the heading above says which one it is.
-        auto const heading = old_.above(label.where), heading_now = target_.above(label.where);
-        bool const is_same =
-            heading.has_value() == heading_now.has_value() && (!heading || heading->key == heading_now->key);
-        if (before.size() > 1 && !is_same)
+        if (before.size() > 1 && !is_same_word(old_.above(label.where), target_.above(label.where)))
             return Refused{"'" + label.text + "' stands more than once, and under another heading"};
         return label.where;
     }
@@ -57,16 +54,13 @@ std::variant<Where, Refused> Correspondence::of(Where const& cell) const {
 /// Between what names a cell and what names the one that was found for it; empty where there is none.
 std::string Correspondence::difference_at(Where const& cell, Where const& there, Named const& left,
                                           Named const& above) const {
-    auto const is_same = [](Named const& one, Named const& other) {
-        return one.has_value() == other.has_value() && (!one || one->key == other->key);
-    };
     if (there.first < 0 || there.second < 0)
         return "it would lie outside the sheet";
-    if (Named const now = target_.to_the_left(there); !is_same(left, now))
+    if (Named const now = target_.to_the_left(there); !is_same_word(left, now))
         return name_of(there) + " has " + word_of(now) + " to its left, not " + word_of(left);
     // Where the row is known, a label above that only an inserted row brought does not count.
     Named const above_there = target_.above(there, left ? &old_ : nullptr);
-    if (!is_same(above, above_there))
+    if (!is_same_word(above, above_there))
         return name_of(there) + " has " + word_of(above_there) + " above it, not " + word_of(above);
     if (!left && old_.between(*above, cell) != target_.between(*above_there, there))
         return "what stands between it and " + word_of(above) + " is something else";
@@ -76,7 +70,7 @@ std::string Correspondence::difference_at(Where const& cell, Where const& there,
     if (above && old_.units_after({above->where.first, cell.second}, cell) !=
                      target_.units_after({above_there->where.first, there.second}, there))
         return "the unit below " + word_of(above) + " is another one";
-    if (Named const before = old_.unit_of(cell), now = target_.unit_of(there); !is_same(before, now))
+    if (Named const before = old_.unit_of(cell), now = target_.unit_of(there); !is_same_word(before, now))
         return "its unit is " + (now ? word_of(now) : "not given") + ", not " + (before ? word_of(before) : "left out");
     return {};
 }

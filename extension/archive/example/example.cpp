@@ -264,9 +264,7 @@ void Example::drop_what_reads_numbers(ExampleSheet& sheet) {
             std::optional<Where> reads;
             for (formulas::Range const& range : now_->reads().of(formula->text, place))
                 for (Where const& one : only_here)
-                    if (range.first.sheet == place.sheet && one.first >= range.first.row &&
-                        one.first <= range.last.row && one.second >= range.first.column &&
-                        one.second <= range.last.column)
+                    if (range.first.sheet == place.sheet && has_cell(range, one))
                         reads = one;
             if (!reads) {
                 ++formula;

@@ -1,7 +1,6 @@
 #include "extension/archive/example/families.hpp"
 
 #include "extension/archive/example/labelled_sheet.hpp"
-#include "extension/archive/inventory/words.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -23,10 +22,7 @@ void Families::add(SheetFacts const& facts) {
     std::vector<std::string> as_written;
     Keys words;
     for (SheetText const& text : facts.texts) {
-        std::string key = word_key(text.text);
-        if (auto const other = same_.find(key); other != same_.end())
-            key = other->second;
-        auto const [known, is_new] = numbers_.try_emplace(std::move(key), std::uint32_t(units_.size()));
+        auto const [known, is_new] = numbers_.try_emplace(key_of(text.text, same_), std::uint32_t(units_.size()));
         if (is_new) {
             units_.push_back(is_unit(known->first));
             keys_.push_back(known->first);

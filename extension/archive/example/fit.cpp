@@ -256,7 +256,7 @@ private:
             if (!label || !label_here || label->where != label_here->where)
                 return refuse(name_of(by(one.there, step)) + ": it would read " + name_of(here) +
                               ", which is not named as " + name_of(first) + " is");
-            if (unit.has_value() != unit_here.has_value() || (unit && unit->key != unit_here->key))
+            if (!is_same_word(unit, unit_here))
                 return refuse(name_of(here) + ": its unit is another one than that of " + name_of(first));
         }
         return true;

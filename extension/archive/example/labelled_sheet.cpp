@@ -122,4 +122,8 @@ std::set<LabelledSheet::Where> const& LabelledSheet::places(std::string const& k
     return found == places_.end() ? none : found->second;
 }
 
+bool is_same_word(std::optional<LabelledSheet::Named> const& one, std::optional<LabelledSheet::Named> const& other) {
+    return one.has_value() == other.has_value() && (!one || one->key == other->key);
+}
+
 } // namespace hearthcell::archive

@@ -61,4 +61,7 @@ private:
     std::set<Where> totals_; // texts that say mean, total
 };
 
+/// Whether two cells are named by the same word, wherever it stands; or both by none.
+bool is_same_word(std::optional<LabelledSheet::Named> const& one, std::optional<LabelledSheet::Named> const& other);
+
 } // namespace hearthcell::archive

@@ -40,7 +40,7 @@ std::variant<Placing::Where, Refused> Placing::place_beside(ExampleFormula const
     for (int column = 1; step.rows == 0 && column <= step.columns; ++column) {
         auto const before = before_.above(by(*formula.result, {0, column}));
         auto const now = now_.above(by(result, {0, column}), &before_);
-        if (before.has_value() != now.has_value() || (before && before->key != now->key))
+        if (!is_same_word(before, now))
             return Refused{name_of(there) + " has " + (now ? "'" + now->text + "'" : "no label") +
                            " above it or beside it, not " + (before ? "'" + before->text + "'" : "none")};
     }
@@ -136,11 +136,8 @@ void Placing::carry_formulas() {
 
 bool Placing::reads_any(CarriedFormula const& formula, std::set<Where> const& cells) const {
     return std::ranges::any_of(formula.reads, [&](ReadBlock const& block) {
-        auto const [first, last] = block.before;
-        return first.sheet == wish_.sheet.number && std::ranges::any_of(cells, [&](Where const& cell) {
-                   return cell.first >= first.row && cell.first <= last.row && cell.second >= first.column &&
-                          cell.second <= last.column;
-               });
+        return block.before.first.sheet == wish_.sheet.number &&
+               std::ranges::any_of(cells, [&](Where const& cell) { return has_cell(block.before, cell); });
     });
 }
 

@@ -1,6 +1,5 @@
 #include "extension/archive/example/seen_workbook.hpp"
 
-#include "extension/archive/inventory/words.hpp"
 #include "extension/formulas/letters.hpp"
 #include "extension/formulas/reference.hpp"
 
@@ -22,15 +21,18 @@ bool shows_nothing(ContentCell const& cell) {
 
 } // namespace
 
+bool has_cell(formulas::Range const& block, LabelledSheet::Where const& cell) {
+    auto const [row, column] = cell;
+    return row >= block.first.row && row <= block.last.row && column >= block.first.column &&
+           column <= block.last.column;
+}
+
 std::string name_of(LabelledSheet::Where const& cell) {
     return formulas::cell_name(cell.second, cell.first);
 }
 
 Label label_of(int row, int column, std::string const& text, SameWords const& same) {
-    std::string key = word_key(text);
-    if (auto const other = same.find(key); other != same.end())
-        key = other->second;
-    return {row, column, std::move(key), text};
+    return {row, column, key_of(text, same), text};
 }
 
 SeenWorkbook::SeenWorkbook(Contents& contents, std::vector<std::vector<Label>> const& labels, SameWords const& same)

@@ -46,6 +46,9 @@ private:
 /// A text as labels are compared.
 Label label_of(int row, int column, std::string const& text, SameWords const& same);
 
+/// Whether a block has a cell of its sheet.
+bool has_cell(formulas::Range const& block, LabelledSheet::Where const& cell);
+
 /// "B7"
 std::string name_of(LabelledSheet::Where const& cell);
 

@@ -21,12 +21,16 @@ bool is_much_the_same(Numbers const& one, Numbers const& other) {
 
 } // namespace
 
+std::string key_of(std::string_view text, SameWords const& same) {
+    std::string key = word_key(text);
+    auto const other = same.find(key);
+    return other == same.end() ? key : other->second;
+}
+
 void Layouts::add(SheetFacts const& facts) {
     Sheet sheet;
     for (SheetText const& text : facts.texts) {
-        std::string key = word_key(text.text);
-        if (auto const same = same_.find(key); same != same_.end())
-            key = same->second;
+        std::string const key = key_of(text.text, same_);
         std::string const where = std::to_string(text.row) + ' ' + std::to_string(text.column) + ' ' + key;
         auto const [known, is_new] = numbers_.try_emplace(where, std::uint32_t(texts_.size()));
         if (is_new)

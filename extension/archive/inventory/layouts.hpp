@@ -18,6 +18,9 @@ namespace hearthcell::archive {
 /// Words that mean the same: the key of each, and the key that stands for it.
 using SameWords = std::map<std::string, std::string>;
 
+/// As labels are compared: the key of a text, or of the word that it stands for.
+std::string key_of(std::string_view text, SameWords const& same);
+
 struct Label {
     int row = 0, column = 0;
     std::string key, text;
