@@ -57,8 +57,4 @@ private:
     std::map<Where, Placed> placed_;
 };
 
-/// The last of the readings that begin with this cell and follow each other down its column; nothing where that cannot
-/// be told, since something else stands below them that no word calls a mean or total.
-std::optional<int> last_of_readings(SeenWorkbook const& workbook, int sheet, LabelledSheet::Where const& first);
-
 } // namespace hearthcell::archive

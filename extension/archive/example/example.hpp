@@ -74,13 +74,4 @@ private:
     std::vector<Difference> differences_;
 };
 
-/// The cells of a column, or of a row, that hold the same formula as one of them, seen from each; all below the same
-/// label.
-std::vector<Place> same_down(SeenWorkbook const& workbook, Place const& cell);
-std::vector<Place> same_to_the_right(SeenWorkbook const& workbook, Place const& cell);
-
-/// Whether what takes the place of a result may take that of the same results below it, or to its right.
-bool may_go_down(SeenWorkbook const& workbook, Place const& cell);
-bool may_go_right(SeenWorkbook const& workbook, Place const& cell);
-
 } // namespace hearthcell::archive

@@ -2,10 +2,8 @@
 
 #include "extension/archive/files/shown.hpp"
 #include "extension/formulas/moved.hpp"
-#include "extension/formulas/plain.hpp"
 
 #include <algorithm>
-#include <list>
 
 namespace hearthcell::archive {
 namespace {
@@ -17,14 +15,12 @@ constexpr std::size_t most_writings = 50'000; // of a sheet
 class Fitting {
 public:
     Fitting(FitWish const& wish, SeenWorkbook const& target, int sheet)
-        : wish_(wish), old_(wish.workbooks.old()), target_(target), sheet_(sheet),
-          before_(old_.sheet(wish.sheet.number)), now_(target.sheet(sheet)), placing_(wish, target, sheet) {}
+        : wish_(wish), old_(wish.workbooks.old()), target_(target), sheet_(sheet), placing_(wish, target, sheet) {}
 
     std::variant<Fit, Refused> result() {
         fit_.not_carried = std::move(placing_.refused);
         if (fit_.not_carried.empty() || (wish_.partly && !placing_.formulas.empty())) {
-            for (Placed& one : placing_.formulas)
-                find_steps(one);
+            find_steps();
             write_words();
             write_formulas();
             drop_failed();
@@ -47,101 +43,13 @@ private:
     [[nodiscard]] Place at(Where const& where) const { return {sheet_, where.first, where.second}; }
     [[nodiscard]] Place at_old(Where const& where) const { return {wish_.sheet.number, where.first, where.second}; }
 
-    /// The old result, so far from its first, where it stands there.
-    bool is_old_result(Placed const& one, Step const& step) const {
-        ContentCell const* const cell = target_.cell(at(by(*one.result, step)));
-        if (cell == nullptr || !cell->is_result || cell->formula.empty() || cell->is_array || !one.old_text)
-            return false;
-        return formulas::comparable(cell->formula) ==
-               formulas::comparable(formulas::moved(*one.old_text, step.rows, step.columns));
-    }
-
-    /// How far it goes: exactly where the old result stands.
-    void find_steps(Placed& one) {
-        bool const goes_down = one.result && (one.example.goes_down ||
-                                              (!one.example.goes_right && !before_.to_the_left(*one.example.result) &&
-                                               may_go_down(old_, at_old(*one.example.result))));
-        one.is_single = !goes_down && !one.example.goes_right;
-        if (!one.result || (one.is_single && !one.example.is_over)) {
-            if (!one.result || target_.cell(at(*one.result)) != nullptr)
-                one.steps = {{}};
-            return;
-        }
-        if (!one.old_text) {
-            refuse(name_of(*one.result) + ": the old result " + name_of(*one.example.result) +
-                   " cannot be followed to this sheet");
-            failed_.insert(one.example.cell);
-            return;
-        }
-        std::vector<Step> steps;
-        auto const look = [&](std::vector<ContentCell const*> const& cells, bool down) {
-            for (ContentCell const* const cell : cells) {
-                Step const step{down ? cell->place.row - one.result->first : 0,
-                                down ? 0 : cell->place.column - one.result->second};
-                if (step.rows >= 0 && step.columns >= 0)
-                    steps.push_back(step);
+    void find_steps() {
+        Reach const reach(wish_, target_, sheet_);
+        for (Placed& one : placing_.formulas)
+            if (auto const refused = reach.find_steps(one, fit_.left)) {
+                refuse(refused->why);
+                failed_.insert(one.example.cell);
             }
-        };
-        if (goes_down)
-            look(target_.column(sheet_, one.result->second), true);
-        else if (one.example.goes_right)
-            look(target_.row(sheet_, one.result->first), false);
-        else
-            steps = {{}};
-        auto const stands = [&](Step const& step) { return is_old_result(one, step) && may_go_to(one, step); };
-        auto const last = std::find_if(steps.rbegin(), steps.rend(), stands);
-        int next_row = last == steps.rend() ? 0 : last->rows + 1; // what goes on without a gap belongs to it, too
-        for (Step const& step : steps) {
-            bool const is_between = last != steps.rend() && (step.rows < last->rows || step.columns < last->columns);
-            bool const is_next = goes_down && step.rows == next_row;
-            next_row += is_next ? 1 : 0;
-            bool const is_in_old =
-                std::ranges::find(one.example.steps, step.rows + step.columns) != one.example.steps.end();
-            if (stands(step))
-                one.steps.push_back(step);
-            else if (is_old_result(one, step) && is_between)
-                leave(at(by(*one.result, step)), "a row of totals, by its words");
-            else if ((is_between || is_next || (!goes_down && is_in_old) || (step.rows == 0 && step.columns == 0)) &&
-                     may_go_to(one, step))
-                look_at_other(one, step);
-        }
-    }
-
-    /// Something else stands where the old result does elsewhere.
-    void look_at_other(Placed& one, Step const& step) {
-        Place const place = at(by(*one.result, step));
-        ContentCell const* const cell = target_.cell(place);
-        if (cell == nullptr)
-            return one.example.is_over && one.is_single ? leave(place, "empty") : void();
-        if (cell->is_result)
-            return is_already_there(one, step) ? void() : leave(place, "another formula");
-        bool const is_own_place =
-            step.columns == 0 || std::ranges::find(one.example.steps, step.columns) != one.example.steps.end();
-        if (!std::holds_alternative<double>(cell->value)) // between tests side by side stand units
-            return is_own_place ? leave(place, "a note") : void();
-        if (one.example.is_over)
-            leave(place, "typed over, " + written(cell->value));
-        else
-            one.steps.push_back(step);
-    }
-
-    bool is_already_there(Placed const& one, Step const& step) const {
-        ContentCell const* const cell = target_.cell(at(by(one.there, step)));
-        return cell != nullptr && cell->is_result &&
-               formulas::comparable(cell->formula) ==
-                   formulas::comparable(formulas::moved(one.carried.text, step.rows, step.columns));
-    }
-
-    bool may_go_to(Placed const& one, Step const& step) const {
-        if (step.rows == 0 && step.columns == 0)
-            return true;
-        Where const result = by(*one.result, step);
-        if (step.rows > 0) {
-            auto const first = now_.above(*one.result), here = now_.above(result);
-            return !now_.is_in_row_of_totals(result) && first.has_value() == here.has_value() &&
-                   (!first || first->where == here->where);
-        }
-        return !now_.is_in_column_of_totals(result);
     }
 
     void leave(Place const& place, std::string const& why) { fit_.left.push_back({place, why}); }
@@ -186,7 +94,7 @@ private:
             return true;
         Place const place = at(by(one.there, step));
         ContentCell const* const cell = target_.cell(place);
-        if (cell != nullptr && !is_already_there(one, step))
+        if (cell != nullptr && !stands_there(target_, sheet_, one, step))
             leave(place, cell->is_result ? "another formula" : "not empty");
         return cell == nullptr;
     }
@@ -317,8 +225,6 @@ private:
     SeenWorkbook const& old_;
     SeenWorkbook const& target_;
     int const sheet_;
-    LabelledSheet const& before_;
-    LabelledSheet const& now_;
     Placing placing_;
     std::set<Where> failed_; // cells of the example sheet whose formula reads something else somewhere
     Fit fit_;

@@ -3,7 +3,7 @@
 //
 // For who sets new results against old ones: Fit says where each cell of the example went.
 
-#include "extension/archive/example/placing.hpp"
+#include "extension/archive/example/reach.hpp"
 
 namespace hearthcell::archive {
 
@@ -14,12 +14,6 @@ struct Writing {
     bool is_formula = false;
     bool is_over = false; // an old formula
     std::string text;
-};
-
-/// A cell that keeps what it holds.
-struct LeftCell {
-    Place place;
-    std::string why;
 };
 
 /// Cells that must have the same unit by their number formats: one of OLD, and a block of the workbook.
