@@ -1,22 +1,17 @@
 #include "extension/archive/look_first.hpp"
 
 #include "extension/archive/example/constants.hpp"
+#include "extension/archive/example/example_file.hpp"
 #include "extension/archive/example/families.hpp"
-#include "extension/archive/files/shown.hpp"
 #include "extension/archive/inventory/look.hpp"
 #include "extension/archive/inventory/words.hpp"
-#include "extension/archive/recalculation/when.hpp"
-#include "extension/archive/records/csv.hpp"
 #include "extension/archive/records/finished.hpp"
-#include "extension/archive/records/report_file.hpp"
+#include "extension/archive/what_goes_where.hpp"
 #include "extension/archive/workers/pool.hpp"
-#include "extension/formulas/our_functions.hpp"
 
 #include <algorithm>
 #include <array>
 #include <fstream>
-#include <numeric>
-#include <set>
 
 namespace hearthcell::archive {
 namespace {
@@ -55,7 +50,8 @@ public:
         find_labels();
         read_examples();
         count();
-        write();
+        looked_.to_confirm = write_what_goes_where(task_.output, *set_, task_.inputs.workbooks, counts_);
+        set_->confirmed = looked_.to_confirm;
         task_.examples = set_;
         return std::move(looked_);
     }
@@ -79,16 +75,10 @@ private:
         std::size_t number = 0;
         for (Input const& input : task_.inputs.workbooks)
             add(number++, facts_of(records_, input.relative));
-        for (Options::ExamplePair const& pair : task_.options.examples) {
-            auto const format = format_of(pair.old);
-            if (!format)
-                throw std::invalid_argument(shown(pair.old.string()) + " is no workbook of a known kind");
-            try {
-                add(number++, look_at(pair.old, *format, task_.options.size_limit << 20).sheets);
-            } catch (Trouble const& trouble) {
-                throw std::invalid_argument(shown(pair.old.string()) + " cannot be read: " + trouble.what());
-            }
-        }
+        for (Options::ExamplePair const& pair : task_.options.examples)
+            add(number++, read_example_file(pair.old, [&](Format format) {
+                    return look_at(pair.old, format, task_.options.size_limit << 20).sheets;
+                }));
     }
 
     void find_labels() {
@@ -203,76 +193,6 @@ private:
         }
     }
 
-    /// The values that a constant has, its own first, and into how many sheets each goes.
-    std::vector<std::pair<std::string, std::size_t>> values_of(Constant const& constant,
-                                                               std::vector<std::size_t> const& counts) const {
-        std::vector<std::pair<std::string, std::size_t>> values{{constant.value, 0}};
-        for (std::size_t workbook = 0; workbook < counts.size(); ++workbook) {
-            OtherValue const* const other =
-                constant.is_whole
-                    ? other_value_of(constant.argument, set_->other_values, task_.inputs.workbooks[workbook].relative)
-                    : nullptr;
-            std::string const& value = other == nullptr ? constant.value : other->value;
-            auto known = std::ranges::find(values, value, &std::pair<std::string, std::size_t>::first);
-            if (known == values.end())
-                known = values.insert(known, {value, 0});
-            known->second += counts[workbook];
-        }
-        return values;
-    }
-
-    void write() {
-        ReportFile carried(task_.output / "carried.csv"), constants(task_.output / "constants.csv"),
-            pairs(task_.output / "pairs.csv");
-        carried.add(csv_row({"example", "sheet", "cell", "kind", "before", "after", "note"}));
-        constants.add(csv_row({"example", "sheet", "cell", "function", "argument", "value", "sheets"}));
-        pairs.add(csv_row({"new", "old"}));
-        std::size_t at = 0;
-        for (std::size_t number = 0; number < set_->examples.size(); ++number) {
-            Example const& example = *set_->examples[number];
-            std::string const count = std::to_string(number + 1);
-            for (Difference const& one : example.differences())
-                carried.add(csv_row({count, example.old().name(one.sheet), name_of(one.cell), one.kind,
-                                     formulas::as_shown(one.before), formulas::as_shown(one.after), one.note}));
-            for (ExampleSheet const& sheet : example.sheets()) {
-                std::vector<std::size_t> const& counts = counts_[at++];
-                std::string const sheets = std::to_string(std::accumulate(counts.begin(), counts.end(), std::size_t{}));
-                std::string const& name = example.old().name(sheet.number);
-                for (ExampleFormula const& formula : sheet.formulas) {
-                    if (formula.result)
-                        pairs.add(csv_row({name + "." + name_of(formula.cell), name + "." + name_of(*formula.result)}));
-                    for (Constant const& one : constants_in(formula.text)) {
-                        if (one.is_factor) {
-                            confirm("  factors of units stand in the formulas themselves: see carried.csv");
-                            continue;
-                        }
-                        for (auto const& [value, number_of_sheets] : values_of(one, counts)) {
-                            std::string const into = std::to_string(number_of_sheets);
-                            constants.add(
-                                csv_row({count, name, name_of(formula.cell), one.function, one.argument, value, into}));
-                            confirm("  " + value + (one.argument.empty() ? "" : " as " + one.argument) +
-                                    (one.function.empty() ? "" : " of STOVE." + one.function) + " goes into " + into +
-                                    (number_of_sheets == 1 ? " sheet" : " sheets"));
-                        }
-                    }
-                    for (Assumption const& one : assumptions_of(formula.text)) {
-                        constants.add(csv_row(
-                            {count, name, name_of(formula.cell), one.function, one.argument, one.holds, sheets}));
-                        confirm("  " + one.argument + " is taken as " + one.holds);
-                    }
-                }
-            }
-        }
-        for (ReportFile* const file : {&carried, &constants, &pairs})
-            file->put_in_place();
-        set_->confirmed = looked_.to_confirm;
-    }
-
-    void confirm(std::string const& line) {
-        if (looked_.to_confirm.find(line + "\n") == std::string::npos)
-            looked_.to_confirm += line + "\n";
-    }
-
     Task& task_;
     Records const& records_;
     std::shared_ptr<ExampleSet> set_;
@@ -299,36 +219,6 @@ LookedFirst look_first(Task& task) {
             return {ran.signal, {}, {}};
     }
     return Looking(task, Records(look.output)).result();
-}
-
-void leave_a_few(Task& task, LookedFirst const& looked) {
-    constexpr std::size_t few = 5;
-    struct Aged {
-        int year;
-        std::filesystem::file_time_type written;
-        std::size_t workbook;
-    };
-    std::vector<Aged> fit;
-    for (std::size_t workbook = 0; workbook < task.inputs.workbooks.size(); ++workbook)
-        if (looked.sheets_fit.at(workbook) > 0) {
-            Input const& input = task.inputs.workbooks[workbook];
-            std::error_code none;
-            fit.push_back(
-                {year_of(input.relative).value_or(0), std::filesystem::last_write_time(input.source, none), workbook});
-        }
-    std::ranges::stable_sort(
-        fit, [](Aged const& a, Aged const& b) { return std::tie(a.year, a.written) < std::tie(b.year, b.written); });
-    std::set<std::size_t> chosen;
-    for (std::size_t at = 0; at < few && !fit.empty(); ++at)
-        chosen.insert(fit[at * (fit.size() - 1) / (few - 1)].workbook);
-    Inputs left{{}, task.inputs.base, {}};
-    std::vector<LabelsOfSheets> labels;
-    for (std::size_t const workbook : chosen) {
-        left.workbooks.push_back(task.inputs.workbooks[workbook]);
-        labels.push_back(task.examples->labels[workbook]);
-    }
-    task.examples->labels = std::move(labels);
-    task.inputs = std::move(left);
 }
 
 } // namespace hearthcell::archive

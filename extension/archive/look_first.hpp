@@ -16,7 +16,4 @@ struct LookedFirst {
 /// nothing can be carried.
 LookedFirst look_first(Task& task);
 
-/// Leaves five of the workbooks that an example may fit: the oldest, the newest and three between.
-void leave_a_few(Task& task, LookedFirst const& looked);
-
 } // namespace hearthcell::archive

@@ -2,6 +2,7 @@
 
 #include "extension/archive/earlier_copies.hpp"
 #include "extension/archive/files/shown.hpp"
+#include "extension/archive/leave_a_few.hpp"
 #include "extension/archive/look_first.hpp"
 #include "extension/archive/picture.hpp"
 #include "extension/archive/records/output_folder.hpp"
@@ -75,7 +76,7 @@ std::optional<int> prepare(Task& task) {
         throw std::invalid_argument("nothing was computed yet: give the same command with --yes if this is right");
     }
     if (options.a_few)
-        leave_a_few(task, looked);
+        leave_a_few(task, looked.sheets_fit);
     return std::nullopt;
 }
 

@@ -1,8 +1,7 @@
 #include "extension/archive/example/example.hpp"
 
+#include "extension/archive/example/example_file.hpp"
 #include "extension/archive/example/result_lines.hpp"
-#include "extension/archive/files/problem.hpp"
-#include "extension/archive/files/shown.hpp"
 #include "extension/formulas/moved.hpp"
 #include "extension/formulas/plain.hpp"
 
@@ -85,18 +84,8 @@ Example::Example(std::filesystem::path now, std::filesystem::path old, std::uint
                  std::vector<std::vector<Label>> const& labels, SameWords const& same)
     : now_file(std::move(now)), old_file(std::move(old)), room_(Room::for_workbooks_up_to(largest)),
       old_contents_(room_), now_contents_(room_) {
-    auto const read = [&](std::filesystem::path const& file, Contents& contents) {
-        auto const format = format_of(file);
-        if (!format)
-            throw std::invalid_argument(shown(file.string()) + " is no workbook of a known kind");
-        try {
-            read_contents(file, *format, largest, room_, contents);
-        } catch (Trouble const& trouble) {
-            throw std::invalid_argument(shown(file.string()) + " cannot be read: " + trouble.what());
-        }
-    };
-    read(old_file, old_contents_);
-    read(now_file, now_contents_);
+    read_example_file(old_file, [&](Format format) { read_contents(old_file, format, largest, room_, old_contents_); });
+    read_example_file(now_file, [&](Format format) { read_contents(now_file, format, largest, room_, now_contents_); });
     old_.emplace(old_contents_, labels, same);
     now_.emplace(now_contents_, std::vector<std::vector<Label>>(), same);
     for (int sheet = 0; sheet < int(old_->size()); ++sheet)
