@@ -38,14 +38,13 @@ void Spread::add(OldAndNewRow const& row) {
 
 void Spread::add_to_methods(OldAndNewRow const& row, double old_result) {
     std::set<std::string> different;
-    for (std::size_t method = 0; method < methods_.size(); ++method) {
+    for (std::size_t method = 0; method < methods.size(); ++method) {
         auto const number = formulas::number_in(row.by_methods.at(method));
         if (!number)
             continue;
         different.insert(row.by_methods.at(method));
-        ++methods_.at(method).results;
         for (std::size_t bound = 0; bound < bounds.size(); ++bound)
-            methods_.at(method).within.at(bound) +=
+            within_.at(method).at(bound) +=
                 std::abs(*number - old_result) <= bounds.at(bound) * std::abs(old_result) ? 1 : 0;
     }
     by_methods_ += different.size() > 1 ? 1 : 0;
@@ -68,9 +67,8 @@ std::string Spread::follows() const {
     for (std::size_t bound = 0; bound < bounds.size(); ++bound) {
         std::string names;
         std::uint64_t fewest = results, near = 0;
-        for (std::size_t method = 0; method < methods_.size(); ++method)
-            if (std::uint64_t const within = methods_.at(method).within.at(bound);
-                static_cast<double>(within) >= enough) {
+        for (std::size_t method = 0; method < methods.size(); ++method)
+            if (std::uint64_t const within = within_.at(method).at(bound); static_cast<double>(within) >= enough) {
                 names.append(names.empty() ? "" : " or ").append(methods.at(method));
                 fewest = std::min(fewest, within);
                 ++near;
@@ -80,7 +78,7 @@ std::string Spread::follows() const {
         std::string text = names + ", within " + bound_in_words(bounds.at(bound));
         if (fewest < results)
             text += " in " + std::to_string(fewest) + " of " + std::to_string(results);
-        if (near == methods_.size())
+        if (near == methods.size())
             text = "each of the four" + text.substr(names.size());
         return bounds.at(bound) <= surely ? text : "none; nearest: " + text;
     }

@@ -27,13 +27,9 @@ public:
 private:
     void add_to_methods(OldAndNewRow const& row, double old_result);
 
-    /// How near a method comes to the old numbers.
     static constexpr std::array<double, 5> bounds{1e-6, 1e-4, 1e-3, 5e-3, 1e-2};
-    struct Nearness {
-        std::uint64_t results = 0;
-        std::array<std::uint64_t, bounds.size()> within{};
-    };
-    std::array<Nearness, methods.size()> methods_;
+    /// By method and bound: how many old numbers lie so near to those by the method.
+    std::array<std::array<std::uint64_t, bounds.size()>, methods.size()> within_{};
     std::uint64_t by_methods_ = 0; // results that are not the same by all methods
     EveryNth<double> sample_{2'000};
 };

@@ -18,6 +18,13 @@ std::vector<std::string> headings_of_collected(std::vector<CollectedColumn> cons
     return headings;
 }
 
+void put_or_remove(ReportFile& report, bool is_wanted, std::filesystem::path const& file) {
+    if (is_wanted)
+        report.put_in_place();
+    else
+        std::filesystem::remove(file); // of an earlier run with other options
+}
+
 } // namespace
 
 Reports::Reports(std::filesystem::path const& output, RunFacts const& facts, SameWords const& same_words)
@@ -156,18 +163,9 @@ void Reports::put_in_place() {
         put_changes_in_place();
         InventoryReport::remove(output_);
     }
-    if (!summary_.collected.empty())
-        collected_.put_in_place();
-    else
-        std::filesystem::remove(output_ / "collected.csv"); // of an earlier run with other options
-    if (!summary_.compare.empty())
-        old_and_new_.put_in_place();
-    else
-        std::filesystem::remove(output_ / "old-and-new.csv");
-    if (summary_.remarks.asked)
-        remarks_.put_in_place();
-    else
-        std::filesystem::remove(output_ / "remarks.csv");
+    put_or_remove(collected_, !summary_.collected.empty(), output_ / "collected.csv");
+    put_or_remove(old_and_new_, !summary_.compare.empty(), output_ / "old-and-new.csv");
+    put_or_remove(remarks_, summary_.remarks.asked, output_ / "remarks.csv");
     if (summary_.example.asked) {
         ReportFile read(output_ / "read.csv");
         read.add(read_.csv());
