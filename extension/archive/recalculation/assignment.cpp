@@ -1,25 +1,20 @@
 #include "extension/archive/recalculation/assignment.hpp"
 
+#include "extension/formulas/number.hpp"
 #include "extension/formulas/quotes.hpp"
 #include "extension/formulas/reference.hpp"
 #include "extension/formulas/tokens.hpp"
 
-#include <charconv>
 #include <optional>
 #include <stdexcept>
 
 namespace hearthcell::archive {
 namespace {
 
-std::optional<double> number_in(std::string text) {
-    double const scale = text.ends_with('%') ? 100 : 1;
-    if (scale != 1)
-        text.pop_back();
-    double number = 0;
-    auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (problem != std::errc() || end != text.data() + text.size())
-        return std::nullopt;
-    return number / scale;
+std::optional<double> number_in(std::string_view text) {
+    bool const is_per_cent = text.ends_with('%');
+    auto const number = formulas::number_in(text.substr(0, text.size() - (is_per_cent ? 1 : 0)));
+    return number && is_per_cent ? *number / 100 : number;
 }
 
 /// What can be seen of a formula without an office: each bracket and quotation mark has its other one.

@@ -2,22 +2,14 @@
 
 #include "extension/archive/recalculation/when.hpp"
 #include "extension/archive/report/pages.hpp"
+#include "extension/formulas/number.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 namespace hearthcell::archive {
 namespace {
 
 constexpr std::size_t most_names = 8, most_charts = 3;
-
-std::optional<double> number_in(std::string const& text) {
-    double number = 0;
-    auto const [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (problem != std::errc() || end != text.data() + text.size() || text.empty())
-        return std::nullopt;
-    return number;
-}
 
 /// Where on the axis of time a workbook stands.
 struct Time {
@@ -65,7 +57,7 @@ std::string heading(Summary const& summary, Findings const& findings, std::size_
 }
 
 PageCell value_cell(Collected const& one) {
-    if (auto const number = number_in(one.value))
+    if (auto const number = formulas::number_in(one.value))
         return {*number, {}};
     return text_cell(one.value);
 }
@@ -82,7 +74,7 @@ PageTable points_of(Findings const& findings, std::vector<std::string> const& he
             continue;
         std::vector<PageCell> cells{number_cell(when)};
         for (std::size_t name = 0; name < headings.size(); ++name)
-            cells.push_back(number_cell(number_in(row.values.at(name).value)));
+            cells.push_back(number_cell(formulas::number_in(row.values.at(name).value)));
         points.rows.push_back(std::move(cells));
     }
     std::stable_sort(points.rows.begin(), points.rows.end(), [](auto const& one, auto const& other) {
