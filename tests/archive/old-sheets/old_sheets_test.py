@@ -202,9 +202,8 @@ class OldSheets(unittest.TestCase):
         run = self.runs[0]
         cells = {file: copy.deepcopy(self.cells[file]) for file in run.copies()}
         before = len(run.compare(cells, Found()).wrong)
-        path, place = next((path, sheet, place) for path, _, truths in run.archive.books for sheet, truth in truths.items()
-                           for place in truth.must), None
-        path, sheet, place = path
+        path, sheet, place = next((path, sheet, place) for path, _, truths in run.archive.books
+                                  for sheet, truth in truths.items() for place in truth.must)
         on = cells[run.output / path][sheet]
         on[place[0] + 1, place[1]], on[place] = on[place], copy.deepcopy(on.get((place[0] + 1, place[1]), on[place]))
         self.assertGreater(len(run.compare(cells, Found()).wrong), before)
