@@ -174,6 +174,11 @@ std::string Office::log_text() const {
     return text.str();
 }
 
+std::string Office::last_words() const {
+    std::optional<int> const code = process_->exit_code();
+    return (code ? "It ended with code " + std::to_string(*code) + ". " : "It still runs. ") + log_text();
+}
+
 css::uno::Reference<css::frame::XDesktop2> const& Office::desktop() const {
     return desktop_;
 }

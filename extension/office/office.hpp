@@ -40,6 +40,9 @@ public:
     /// Ends it at once. For an office that hangs, from another thread: the call that waits for it throws Gone.
     void kill();
 
+    /// How it ended, if it has, and all that it said.
+    [[nodiscard]] std::string last_words() const;
+
     /// Ends it as the user would and starts it anew with the same profile, so that memory it has not given back is
     /// free again. Documents must be closed.
     void restart();

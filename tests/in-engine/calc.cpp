@@ -1,6 +1,7 @@
 #include "calc.hpp"
 
 #include <cstdlib>
+#include <iostream>
 #include <limits>
 #include <memory>
 #include <stdexcept>
@@ -30,6 +31,8 @@ auto* const offices = testing::AddGlobalTestEnvironment(new Offices); // NOLINT:
 
 Office& running(std::unique_ptr<Office>& office, office::Settings const& settings) {
     if (!office || !office->alive()) {
+        if (office) // a test has failed for it, and its failure does not say why
+            std::cerr << "The office of the tests before this one is gone. " << office->last_words() << '\n';
         office.reset();
         office = std::make_unique<Office>(settings);
     }
