@@ -10,7 +10,7 @@ std::optional<double> number_in(std::string_view text) {
     std::istringstream stream{std::string(text)};
     stream.imbue(std::locale::classic());
     double number = 0;
-    bool const whole = stream >> number && stream.peek() == std::istringstream::traits_type::eof();
+    bool const whole = stream >> std::noskipws >> number && stream.peek() == std::istringstream::traits_type::eof();
     return whole ? std::optional(number) : std::nullopt;
 }
 
