@@ -23,8 +23,8 @@ public:
         pairs_.add(csv_row({"new", "old"}));
     }
 
-    std::string write(std::vector<Counts> const& sheets_fit) {
-        auto counts = sheets_fit.begin();
+    std::string write(std::vector<Counts> const& sheets_by_workbook) {
+        auto counts = sheets_by_workbook.begin();
         for (std::size_t number = 0; number < set_.examples.size(); ++number) {
             Example const& example = *set_.examples[number];
             example_ = std::to_string(number + 1);
@@ -99,8 +99,8 @@ private:
 } // namespace
 
 std::string write_what_goes_where(std::filesystem::path const& output, ExampleSet const& set,
-                                  std::vector<Input> const& workbooks, std::vector<Counts> const& sheets_fit) {
-    return Listing(output, set, workbooks).write(sheets_fit);
+                                  std::vector<Input> const& workbooks, std::vector<Counts> const& sheets_by_workbook) {
+    return Listing(output, set, workbooks).write(sheets_by_workbook);
 }
 
 } // namespace hearthcell::archive

@@ -7,10 +7,10 @@
 
 namespace hearthcell::archive {
 
-/// sheets_fit: of each sheet of the examples, with something to carry, in their order: on how many sheets of each
-/// workbook it may go. Gives what has to be confirmed, a line each; nothing: there is none.
+/// sheets_by_workbook: for each sheet of the examples that has something to carry, in their order, on how many sheets
+/// of each workbook it may go. Gives what has to be confirmed, a line each; nothing: there is none.
 std::string write_what_goes_where(std::filesystem::path const& output, ExampleSet const& set,
                                   std::vector<Input> const& workbooks,
-                                  std::vector<std::vector<std::size_t>> const& sheets_fit);
+                                  std::vector<std::vector<std::size_t>> const& sheets_by_workbook);
 
 } // namespace hearthcell::archive

@@ -61,7 +61,8 @@ public:
     /// constants are left out.
     [[nodiscard]] std::vector<NamedBlock> named_blocks() const;
 
-    /// Lets go of them only when the document is closed.
+    /// Lets go of them only when the document is closed: see sharing/conditional_formats.hpp. Const, since it is for
+    /// those who only read the document, too.
     void hold(std::vector<com::sun::star::uno::Reference<com::sun::star::uno::XInterface>> const& objects) const;
 
     /// For what has no helper here.
@@ -70,7 +71,7 @@ public:
 private:
     explicit Document(com::sun::star::uno::Reference<com::sun::star::lang::XComponent> const& loaded);
 
-    mutable std::vector<com::sun::star::uno::Reference<com::sun::star::uno::XInterface>> held_; // goes after the model
+    mutable std::vector<com::sun::star::uno::Reference<com::sun::star::uno::XInterface>> held_; // let go after model_
     com::sun::star::uno::Reference<com::sun::star::sheet::XSpreadsheetDocument> model_;
 };
 

@@ -20,7 +20,7 @@ constexpr double padding = 0.1;   // cm between a cell's edge and its words
 constexpr double thinnest = 0.35; // dots; a thinner rule would not be seen
 constexpr double centimetres_a_point = 2.54 / 72;
 
-/// "0.75pt" or "3cm" in cm; 0 where it is neither.
+/// "0.75pt", "3cm" or "5mm" in cm; 0 where it is none of them.
 double length(std::string_view text) {
     double number = 0;
     auto const end = std::from_chars(text.data(), text.data() + text.size(), number).ptr;
@@ -110,10 +110,13 @@ private:
                     collect(child, name, repetition, kind, size, enough, into);
                 continue;
             }
-            double const extent = length(styles_.property(child.attribute("table:style-name").value(), kind, {size}));
+            bool const is_shown =
+                child.attribute("table:visibility").as_string("visible") == std::string_view("visible");
+            double const extent =
+                is_shown ? length(styles_.property(child.attribute("table:style-name").value(), kind, {size})) : 0;
             for (int count = repeated(child, repetition); count > 0; --count) {
                 double const start = into.empty() ? 0 : into.back().end;
-                if (start < enough && extent > 0)
+                if (start < enough) // also one that takes no room: cells are counted by it
                     into.push_back({child, start, start + extent});
             }
         }

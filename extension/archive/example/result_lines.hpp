@@ -5,8 +5,8 @@
 
 namespace hearthcell::archive {
 
-/// The cells of a column, or of a row, that hold the same formula as one of them, seen from each; all below the same
-/// label.
+/// The cells of a column (all below the same label), or of a row, that hold the same formula as one of them, seen from
+/// each.
 std::vector<Place> same_down(SeenWorkbook const& workbook, Place const& cell);
 std::vector<Place> same_to_the_right(SeenWorkbook const& workbook, Place const& cell);
 
