@@ -13,6 +13,8 @@
 #include <cppuhelper/bootstrap.hxx>
 #include <rtl/bootstrap.hxx>
 
+#include <langinfo.h>
+#include <locale.h>
 #include <unistd.h>
 
 #include <atomic>
@@ -60,6 +62,17 @@ pid_t last_child(pid_t process) {
     for (std::vector<pid_t> children; !(children = children_of(process)).empty();)
         process = children.front();
     return process;
+}
+
+/// Whether the user's locale has the names of files in UTF-8, as we have. In another one, such as where none is set,
+/// the office would look for and make files of other names.
+bool names_are_utf8() {
+    locale_t const locale = ::newlocale(LC_CTYPE_MASK, "", nullptr);
+    if (locale == nullptr) // not installed
+        return false;
+    bool const is_utf8 = std::string_view(::nl_langinfo_l(CODESET, locale)) == "UTF-8";
+    ::freelocale(locale);
+    return is_utf8;
 }
 
 } // namespace
@@ -129,11 +142,12 @@ void Office::start(std::string const& pipe) {
     // Its temporary files go where they are deleted with the profile, however it ends; and so does what its libraries
     // would put into the user's home (settings of the desktop).
     std::string const folder = profile_.folder().string();
-    process_ = std::make_unique<Process>(
-        program, arguments, profile_.log(),
-        std::vector<std::string>{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder,
-                                 // windows drawn by the office itself, everywhere alike
-                                 "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")});
+    std::vector<std::string> settings{"TMPDIR=" + folder, "XDG_CONFIG_HOME=" + folder, "XDG_RUNTIME_DIR=" + folder,
+                                      // windows drawn by the office itself, everywhere alike
+                                      "SAL_USE_VCLPLUGIN=" + std::string(windows_ ? "gen" : "svp")};
+    if (!names_are_utf8())
+        settings.emplace_back("LC_ALL=C.UTF-8");
+    process_ = std::make_unique<Process>(program, arguments, profile_.log(), settings);
 }
 
 void Office::connect(std::string const& pipe) {

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <csignal>
+#include <cstdlib>
 #include <stdexcept>
 
 namespace hearthcell::tests {
@@ -29,6 +30,19 @@ void expect_nothing_left(Traces const& traces) {
     for (std::filesystem::path const& socket : traces.sockets)
         EXPECT_FALSE(std::filesystem::exists(socket)) << socket;
 }
+
+/// As on a machine where nobody has set one.
+class NoLocale {
+public:
+    NoLocale() { ::setenv("LC_ALL", "C", 1); }
+    ~NoLocale() { had_one_ ? ::setenv("LC_ALL", before_.c_str(), 1) : ::unsetenv("LC_ALL"); }
+    NoLocale(NoLocale const&) = delete;
+    NoLocale& operator=(NoLocale const&) = delete;
+
+private:
+    bool const had_one_ = std::getenv("LC_ALL") != nullptr;
+    std::string const before_ = had_one_ ? std::getenv("LC_ALL") : "";
+};
 
 } // namespace
 
@@ -55,6 +69,15 @@ TEST(AnOffice, ThatIsKilledSaysSoAndLeavesNothingBehind) {
         EXPECT_THROW(document.recalculate(), office::Gone);
     }
     expect_nothing_left(traces);
+}
+
+TEST(AnOffice, SavesUnderTheNameThatIsMeantWithoutALocale) {
+    NoLocale const none;
+    Office office;
+    std::filesystem::path const file = office.folder() / "Größe, taille, 试验.ods";
+    Document::blank(office).save(file);
+    EXPECT_TRUE(std::filesystem::exists(file));
+    EXPECT_NO_THROW(Document::open(office, file));
 }
 
 TEST(AnOffice, SaysInWordsWhatItCannotOpen) {
