@@ -6,6 +6,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <csignal>
 #include <fstream>
@@ -37,6 +38,12 @@ constexpr int could_not_start = 127;
     ::_exit(could_not_start);
 }
 
+/// "NAME=value", among others of that kind.
+bool is_set_in(std::vector<std::string> const& settings, std::string_view variable) {
+    std::string_view const name = variable.substr(0, variable.find('=') + 1);
+    return std::ranges::any_of(settings, [&](std::string const& setting) { return setting.starts_with(name); });
+}
+
 std::vector<char*> pointers(std::vector<std::string>& words) {
     std::vector<char*> list;
     list.reserve(words.size() + 1);
@@ -52,9 +59,10 @@ Process::Process(std::filesystem::path const& program, std::vector<std::string> 
                  std::filesystem::path const& log, std::vector<std::string> const& settings) {
     std::vector<std::string> words{program.string()};
     words.insert(words.end(), arguments.begin(), arguments.end());
-    std::vector<std::string> variables = settings; // the first of two with one name counts
-    for (char** variable = environ; *variable != nullptr; ++variable)
-        variables.emplace_back(*variable);
+    std::vector<std::string> variables = settings;
+    for (char** variable = environ; *variable != nullptr; ++variable) // of two with one name each system takes another
+        if (!is_set_in(settings, *variable))
+            variables.emplace_back(*variable);
     std::vector<char*> const argv = pointers(words);
     std::vector<char*> const environment = pointers(variables);
 
