@@ -2,10 +2,10 @@
 
 #include "calc.hpp"
 #include "extension/office/text.hpp"
+#include "tests/support/changed_variable.hpp"
 
 #include <algorithm>
 #include <csignal>
-#include <cstdlib>
 #include <stdexcept>
 
 namespace hearthcell::tests {
@@ -30,19 +30,6 @@ void expect_nothing_left(Traces const& traces) {
     for (std::filesystem::path const& socket : traces.sockets)
         EXPECT_FALSE(std::filesystem::exists(socket)) << socket;
 }
-
-/// As on a machine where nobody has set one.
-class NoLocale {
-public:
-    NoLocale() { ::setenv("LC_ALL", "C", 1); }
-    ~NoLocale() { had_one_ ? ::setenv("LC_ALL", before_.c_str(), 1) : ::unsetenv("LC_ALL"); }
-    NoLocale(NoLocale const&) = delete;
-    NoLocale& operator=(NoLocale const&) = delete;
-
-private:
-    bool const had_one_ = std::getenv("LC_ALL") != nullptr;
-    std::string const before_ = had_one_ ? std::getenv("LC_ALL") : "";
-};
 
 } // namespace
 
@@ -72,7 +59,7 @@ TEST(AnOffice, ThatIsKilledSaysSoAndLeavesNothingBehind) {
 }
 
 TEST(AnOffice, SavesUnderTheNameThatIsMeantWithoutALocale) {
-    NoLocale const none;
+    ChangedVariable const none("LC_ALL", "C");
     Office office;
     std::filesystem::path const file = office.folder() / "Größe, taille, 试验.ods";
     Document::blank(office).save(file);

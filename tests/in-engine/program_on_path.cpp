@@ -20,16 +20,11 @@ std::string call_of_the_built_one() {
 ProgramOnPath::ProgramOnPath(std::filesystem::path const& folder) : ProgramOnPath(folder, call_of_the_built_one()) {}
 
 ProgramOnPath::ProgramOnPath(std::filesystem::path const& folder, std::string const& script)
-    : before_(std::getenv("PATH")) {
+    : path_("PATH", folder.string() + ":" + std::getenv("PATH")) {
     std::filesystem::create_directories(folder);
     std::filesystem::path const program = folder / "hearthcell-archive";
     std::ofstream(program) << "#!/bin/sh\n" << script;
     std::filesystem::permissions(program, std::filesystem::perms::owner_all);
-    ::setenv("PATH", (folder.string() + ":" + before_).c_str(), 1);
-}
-
-ProgramOnPath::~ProgramOnPath() {
-    ::setenv("PATH", before_.c_str(), 1);
 }
 
 } // namespace hearthcell::tests

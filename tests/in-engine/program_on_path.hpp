@@ -1,6 +1,8 @@
 #pragma once
 // hearthcell-archive as an office finds it that is started meanwhile.
 
+#include "tests/support/changed_variable.hpp"
+
 #include <filesystem>
 #include <string>
 
@@ -13,12 +15,9 @@ public:
     explicit ProgramOnPath(std::filesystem::path const& folder); ///< an empty one, or none yet
     /// A script for /bin/sh in its stead.
     ProgramOnPath(std::filesystem::path const& folder, std::string const& script);
-    ~ProgramOnPath();
-    ProgramOnPath(ProgramOnPath const&) = delete;
-    ProgramOnPath& operator=(ProgramOnPath const&) = delete;
 
 private:
-    std::string before_;
+    ChangedVariable path_;
 };
 
 } // namespace hearthcell::tests

@@ -3,6 +3,8 @@
 #include "commands.hpp"
 #include "program_on_path.hpp"
 
+#include "tests/support/changed_variable.hpp"
+
 #include <fcntl.h>
 #include <sys/file.h>
 #include <unistd.h>
@@ -24,11 +26,7 @@ bool is_at_work(std::filesystem::path const& output) {
 
 /// An office of somebody whose own folder is this one.
 Office at_home_in(std::filesystem::path const& folder, std::filesystem::path const& with) {
-    struct Home {
-        explicit Home(std::filesystem::path const& folder) { ::setenv("HOME", folder.c_str(), 1); }
-        ~Home() { ::setenv("HOME", before.c_str(), 1); }
-        std::string const before = std::getenv("HOME");
-    } const home(folder);
+    ChangedVariable const home("HOME", folder.string());
     return Office({.package = with});
 }
 
