@@ -126,4 +126,8 @@ bool is_same_word(std::optional<LabelledSheet::Named> const& one, std::optional<
     return one.has_value() == other.has_value() && (!one || one->key == other->key);
 }
 
+bool is_same_label(std::optional<LabelledSheet::Named> const& one, std::optional<LabelledSheet::Named> const& other) {
+    return one.has_value() == other.has_value() && (!one || one->where == other->where);
+}
+
 } // namespace hearthcell::archive

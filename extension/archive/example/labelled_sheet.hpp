@@ -64,4 +64,7 @@ private:
 /// Whether two cells are named by the same word, wherever it stands; or both by none.
 bool is_same_word(std::optional<LabelledSheet::Named> const& one, std::optional<LabelledSheet::Named> const& other);
 
+/// Whether two cells are named by one and the same label; or both by none.
+bool is_same_label(std::optional<LabelledSheet::Named> const& one, std::optional<LabelledSheet::Named> const& other);
+
 } // namespace hearthcell::archive

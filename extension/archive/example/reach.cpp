@@ -86,11 +86,8 @@ bool Reach::may_go_to(Placed const& one, Step const& step) const {
         return true;
     LabelledSheet const& labels = target_.sheet(sheet_);
     Where const result = by(*one.result, step);
-    if (step.rows > 0) {
-        auto const first = labels.above(*one.result), here = labels.above(result);
-        return !labels.is_in_row_of_totals(result) && first.has_value() == here.has_value() &&
-               (!first || first->where == here->where);
-    }
+    if (step.rows > 0)
+        return !labels.is_in_row_of_totals(result) && is_same_label(labels.above(*one.result), labels.above(result));
     return !labels.is_in_column_of_totals(result);
 }
 
