@@ -35,6 +35,8 @@ std::string configuration(Settings const& settings) {
     std::string text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                        "<oor:items xmlns:oor=\"http://openoffice.org/2001/registry\">\n";
     text += property("Setup/L10N", "ooSetupSystemLocale", settings.locale);
+    // Where its profile is from an older version, an office tries its graphics first at every start: 3 s of 4.
+    text += property("Setup/Product", "ooSetupLastVersion", "9999.0");
     if (settings.windows) // no greeting on top of them
         text += property("Office.Common/Misc", "ShowTipOfTheDay", "false");
     if (!settings.menus.empty()) // also one that the office has no language pack for: what is ours appears in it

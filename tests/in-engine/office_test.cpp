@@ -58,6 +58,16 @@ TEST(AnOffice, ThatIsKilledSaysSoAndLeavesNothingBehind) {
     expect_nothing_left(traces);
 }
 
+TEST(AnOffice, DoesNotTryItsGraphicsAtEveryStart) {
+    auto const has_tried = [](Office const& office) { // it then writes down what it saw
+        return std::filesystem::exists(office.folder() / "profile/user/GraphicsRenderTests.log");
+    };
+    Office const office;
+    Office const of_older_profile({.preferences = {{"Setup/Product", "ooSetupLastVersion", "0.0"}}});
+    EXPECT_TRUE(has_tried(of_older_profile)) << "this test would not notice it";
+    EXPECT_FALSE(has_tried(office));
+}
+
 TEST(AnOffice, SavesUnderTheNameThatIsMeantWithoutALocale) {
     ChangedVariable const none("LC_ALL", "C");
     Office office;
