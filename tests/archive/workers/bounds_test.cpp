@@ -90,12 +90,12 @@ TEST(ABound, OfTimeHoldsForOurOwnReaders) {
     auto const folder = folder_with_a_good_one("sheets");
     write_sheets_at_one_place(folder / "sheets.xls");
     Ended const ended =
-        run("sheets", {folder, "--output", output_of("sheets"), "--workers", "1", "--time-limit", "8", "--no-summary"});
+        run("sheets", {folder, "--output", output_of("sheets"), "--workers", "1", "--time-limit", "5", "--no-summary"});
     EXPECT_EQ(ended.status, 1) << ended.complained;
     Row const problem = only_problem(ended);
     EXPECT_EQ(problem.at("file"), "sheets.xls");
     EXPECT_EQ(problem.at("reason"), "timed out");
-    EXPECT_EQ(problem.at("detail"), "longer than 8 s");
+    EXPECT_EQ(problem.at("detail"), "longer than 5 s");
     EXPECT_EQ(copies(ended.output), std::set<std::string>{"good.fods"});
     EXPECT_EQ(ended.left_behind, Words{});
 }
@@ -123,7 +123,7 @@ TEST(ABound, OfMemoryThatTheMachineSetsIsOneWorkbooksProblem) {
     write_odf({.path = {}, .sheets = {{.name = "Data", .rows = {}, .more_rows = cell}}, .names = {}},
               folder / "text.ods");
     // Less than what the readers of two workers might take by the limit of size.
-    Setting const setting{.limits = {{RLIMIT_AS, std::uint64_t{3'000'000} << 10}}};
+    Setting const setting{.limits = {{RLIMIT_AS, std::uint64_t{2'000'000} << 10}}};
     Words const words{folder,         "--output", output_of("machine"), "--workers", "2",
                       "--size-limit", "8000",     "--memory-limit",     "8GiB",      "--no-summary"};
     for (int attempt = 0; attempt < 2; ++attempt) {

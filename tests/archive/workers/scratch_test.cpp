@@ -19,7 +19,7 @@ namespace {
 using namespace std::chrono_literals;
 
 Words arguments(std::string const& name) {
-    return {made().good(), "--output", output_of(name), "--workers", "2", "--dry-run"};
+    return {made().good() / "2019", "--output", output_of(name), "--workers", "2", "--dry-run"};
 }
 
 /// Waits for its offices to be at work; the sockets that they listen on.
