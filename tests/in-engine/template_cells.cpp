@@ -13,6 +13,7 @@
 #include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XHeaderFooterContent.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
@@ -20,7 +21,6 @@
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
-#include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
@@ -69,15 +69,21 @@ Reference<css::beans::XPropertySet> validation_of(Reference<css::uno::XInterface
 }
 
 void add_cells(Reference<css::sheet::XSpreadsheet> const& sheet, std::vector<ReadText>& texts) {
-    auto const cells = cells_that_hold(sheet, css::sheet::CellFlags::STRING)->getCells()->createEnumeration();
-    while (cells->hasMoreElements()) {
-        Reference<css::text::XTextRange> const cell(cells->nextElement(), UNO_QUERY_THROW);
-        texts.push_back({word(cell, "AbsoluteName"), narrow(cell->getString())});
+    // Whole blocks in one call, and each thing asked once: a call to another process takes its time.
+    Reference<css::container::XIndexAccess> const blocks(cells_that_hold(sheet, css::sheet::CellFlags::STRING),
+                                                         UNO_QUERY_THROW);
+    for (sal_Int32 place = 0; place < blocks->getCount(); ++place) {
+        Reference<css::sheet::XCellRangeData> const block(blocks->getByIndex(place), UNO_QUERY_THROW);
+        std::string const where = word(block, "AbsoluteName");
+        for (auto const& row : block->getDataArray())
+            for (css::uno::Any const& cell : row)
+                texts.push_back({where, narrow(cell.get<rtl::OUString>())});
     }
     each_group(sheet, [&](Reference<css::sheet::XSheetCellRanges> const& group) {
+        std::string const where = narrow(group->getRangeAddressesAsString());
+        auto const validation = validation_of(group);
         for (char const* part : {"ErrorTitle", "ErrorMessage", "InputTitle", "InputMessage"})
-            texts.push_back(
-                {narrow(group->getRangeAddressesAsString()) + " " + part, word(validation_of(group), part)});
+            texts.push_back({where + " " + part, word(validation, part)});
     });
 }
 

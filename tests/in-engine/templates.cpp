@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fstream>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <regex>
 #include <sstream>
@@ -15,9 +16,15 @@ namespace {
 
 using Json = nlohmann::json;
 
-Json texts_of(std::string const& name) {
-    std::ifstream stream(std::filesystem::path(SAMPLE_SHEETS) / "texts" / (name + ".json"));
-    return Json::parse(stream);
+/// Read once: thousands of texts are looked up in each.
+Json const& texts_of(std::string const& name) {
+    static std::map<std::string, Json> all;
+    auto const [texts, is_new] = all.try_emplace(name);
+    if (is_new) {
+        std::ifstream stream(std::filesystem::path(SAMPLE_SHEETS) / "texts" / (name + ".json"));
+        texts->second = Json::parse(stream);
+    }
+    return texts->second;
 }
 
 bool has_letters(std::string const& text) {

@@ -7,6 +7,7 @@
 #include "functions/edition.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace hearthcell::tests {
 namespace {
@@ -74,8 +75,17 @@ TEST_P(Template, IsLockedWithoutAPasswordButForItsInputsWhichSayWhatTheyTake) {
         EXPECT_EQ(faults_of_protection(workbook, sheet), "") << workbook.sheet(sheet).name();
 }
 
+/// Read once for all languages, since each is held against it.
+std::vector<ReadText> const& english_texts(std::string const& name) {
+    static std::map<std::string, std::vector<ReadText>> all;
+    auto const [texts, is_new] = all.try_emplace(name);
+    if (is_new)
+        texts->second = read_texts(Document::open(office_with_package(), template_file("en", name)));
+    return texts->second;
+}
+
 TEST_P(Template, SaysEveryTextInItsLanguage) {
-    auto const english = read_texts(Document::open(office_with_package(), template_file("en", name())));
+    auto const& english = english_texts(name());
     auto const here = read_texts(open());
     ASSERT_EQ(here.size(), english.size());
     for (std::size_t place = 0; place < here.size(); ++place)
