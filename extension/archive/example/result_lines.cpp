@@ -43,8 +43,9 @@ bool reads_only_of_its(bool row, SeenWorkbook const& workbook, Place const& cell
 
 std::vector<Place> same_down(SeenWorkbook const& workbook, Place const& cell) {
     auto const label = [&](Place const& of) { return workbook.sheet(cell.sheet).above({of.row, of.column}); };
+    auto const above = label(cell);
     std::vector<Place> same = same_in(workbook.column(cell.sheet, cell.column), workbook, cell);
-    std::erase_if(same, [&](Place const& one) { return !is_same_label(label(one), label(cell)); });
+    std::erase_if(same, [&](Place const& one) { return !is_same_label(label(one), above); });
     return same;
 }
 
